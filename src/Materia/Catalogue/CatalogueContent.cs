@@ -1,0 +1,17 @@
+namespace Materia.Catalogue;
+
+/// <summary>Everything that a release holds, each list in the order of its key (ordinal).</summary>
+public sealed record CatalogueContent
+{
+    /// <summary>The ingredients, by id.</summary>
+    public required IReadOnlyList<Ingredient> Ingredients { get; init; }
+
+    /// <summary>The sources, by id.</summary>
+    public required IReadOnlyList<Source> Sources { get; init; }
+
+    /// <summary>The fatty acids and alcohols, in the order of the table.</summary>
+    public required IReadOnlyList<FattyAcid> FattyAcids { get; init; }
+
+    /// <summary>The product types, in the order of the table.</summary>
+    public required IReadOnlyList<ProductUse> Uses { get; init; }
+}

@@ -1,0 +1,47 @@
+namespace Materia.Catalogue;
+
+/// <summary>A raw material as the catalogue knows it: what it is called, what it is, and every figure with its source.</summary>
+public sealed record Ingredient
+{
+    /// <summary>The kebab-case common name, such as <c>shea-butter</c>. It never changes and is never used again for something else.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Ids that once named this ingredient; each answers with a redirect.</summary>
+    public IReadOnlyList<string> FormerIds { get; init; } = [];
+
+    /// <summary>What kind of material it is.</summary>
+    public required IngredientKind Kind { get; init; }
+
+    /// <summary>What it is made from.</summary>
+    public Origin? Origin { get; init; }
+
+    /// <summary>All names; exactly one is <see cref="NameKind.Common"/> and comes first.</summary>
+    public required IReadOnlyList<IngredientName> Names { get; init; }
+
+    /// <summary>CAS and EC numbers; the first of each system is the one usual in trade.</summary>
+    public IReadOnlyList<RegistryNumber> Numbers { get; init; } = [];
+
+    /// <summary>What it does in a product, in the official inventory's terms.</summary>
+    public IReadOnlyList<FunctionStatement> Functions { get; init; } = [];
+
+    /// <summary>Measured or specified properties. Several statements of one property may stand side by side; see <see cref="Figure.Used"/>.</summary>
+    public IReadOnlyList<Figure> Properties { get; init; } = [];
+
+    /// <summary>Fatty-acid profiles: samples that add up to about 100 %, and ranges of standards.</summary>
+    public IReadOnlyList<FattyAcidProfile> FattyAcidProfiles { get; init; } = [];
+
+    /// <summary>Named constituents in percent by mass: of an essential oil, or the classes of a natural wax.</summary>
+    public IReadOnlyList<Constituent> Constituents { get; init; } = [];
+
+    /// <summary>Grades of the rabbit-ear assay; never shown without <see cref="ComedogenicNote.Caveat"/>.</summary>
+    public IReadOnlyList<ComedogenicNote> Comedogenic { get; init; } = [];
+
+    /// <summary>What may hurt, spoil or stain.</summary>
+    public IReadOnlyList<Caution> Cautions { get; init; } = [];
+
+    /// <summary>The common name in English.</summary>
+    public string CommonName() => Names.First(n => n.Kind == NameKind.Common).Text;
+
+    /// <summary>The INCI name, or <see langword="null"/> where the catalogue has none.</summary>
+    public string? InciName() => Names.FirstOrDefault(n => n.Kind == NameKind.Inci)?.Text;
+}

@@ -1,0 +1,113 @@
+using System.Text.Json.Serialization;
+
+namespace Materia.Catalogue;
+
+/// <summary>The properties that the catalogue can hold; unit and plausible band of each stand in <see cref="PropertyDefinition"/>.</summary>
+[JsonConverter(typeof(KebabCaseEnumConverter<Property>))]
+public enum Property
+{
+    /// <summary>Temperatures between which it melts.</summary>
+    MeltingRange,
+
+    /// <summary>Melting point of a substance that has one.</summary>
+    MeltingPoint,
+
+    /// <summary>Slip melting point in an open capillary.</summary>
+    SlipMeltingPoint,
+
+    /// <summary>Temperature at which the last crystal goes.</summary>
+    ClearPoint,
+
+    /// <summary>Drop point of a wax.</summary>
+    DropPoint,
+
+    /// <summary>Congealing temperature on cooling.</summary>
+    CongealingPoint,
+
+    /// <summary>Temperature at which an oil turns cloudy on cooling.</summary>
+    CloudPoint,
+
+    /// <summary>Solidification point of the separated fatty acids.</summary>
+    Titre,
+
+    /// <summary>Iodine value, g of iodine per 100 g.</summary>
+    IodineValue,
+
+    /// <summary>Saponification value, mg of KOH per g.</summary>
+    SaponificationValue,
+
+    /// <summary>Acid value, mg of KOH per g.</summary>
+    AcidValue,
+
+    /// <summary>Ester value, mg of KOH per g.</summary>
+    EsterValue,
+
+    /// <summary>Hydroxyl value, mg of KOH per g.</summary>
+    HydroxylValue,
+
+    /// <summary>Free fatty acids.</summary>
+    FreeFattyAcids,
+
+    /// <summary>Unsaponifiable matter.</summary>
+    UnsaponifiableMatter,
+
+    /// <summary>Density.</summary>
+    Density,
+
+    /// <summary>Relative density against water.</summary>
+    RelativeDensity,
+
+    /// <summary>Refractive index at the sodium D line.</summary>
+    RefractiveIndex,
+
+    /// <summary>Dynamic viscosity.</summary>
+    Viscosity,
+
+    /// <summary>Smoke point.</summary>
+    SmokePoint,
+
+    /// <summary>Flash point.</summary>
+    FlashPoint,
+
+    /// <summary>Fire point.</summary>
+    FirePoint,
+
+    /// <summary>Induction time of an accelerated oxidation test at the temperature stated.</summary>
+    OxidativeInductionTime,
+
+    /// <summary>Tocopherols and tocotrienols together.</summary>
+    TotalTocopherols,
+
+    /// <summary>Alpha-tocopherol.</summary>
+    AlphaTocopherol,
+
+    /// <summary>Gamma-tocopherol.</summary>
+    GammaTocopherol,
+
+    /// <summary>Delta-tocopherol.</summary>
+    DeltaTocopherol,
+
+    /// <summary>Squalene.</summary>
+    Squalene,
+
+    /// <summary>Beta-carotene.</summary>
+    BetaCarotene,
+
+    /// <summary>Gamma-oryzanol.</summary>
+    GammaOryzanol,
+
+    /// <summary>HLB that an oil phase requires for an oil-in-water emulsion.</summary>
+    RequiredHlb,
+
+    /// <summary>pH of the dispersion or solution that the note describes.</summary>
+    Ph,
+
+    /// <summary>Oil absorption of a powder, g of oil per 100 g.</summary>
+    OilAbsorption,
+
+    /// <summary>Highest temperature that the ingredient should see while working.</summary>
+    HighestProcessTemperature,
+
+    /// <summary>Usual share of a formula.</summary>
+    UsageLevel,
+}
