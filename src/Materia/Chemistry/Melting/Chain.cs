@@ -38,4 +38,7 @@ public enum ChainKind
 
     /// <summary>Three double bonds (N, as in linolenic).</summary>
     Triene,
+
+    /// <summary>Hydroxyl, epoxy, ring or conjugated chains and chains with four or more double bonds: no melting data, counted as liquid.</summary>
+    Other,
 }

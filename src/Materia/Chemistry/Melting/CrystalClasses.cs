@@ -9,6 +9,11 @@ public static class CrystalClasses
     /// <summary>The class of <paramref name="fat"/>, by the number and place of its unsaturated chains and the length of the saturated ones.</summary>
     public static CrystalClass Of(Triacylglycerol fat)
     {
+        if (!fat.HasMeltingData)
+        {
+            return CrystalClass.Liquid;
+        }
+
         switch (fat.UnsaturatedChains)
         {
             case 3:

@@ -12,7 +12,7 @@ namespace Materia.Chemistry.Melting;
 public sealed class PhaseEquilibrium
 {
     private const double LeastLogLiquid = -14;
-    private const double Tolerance = 1e-11;
+    private const double Tolerance = 1e-9;
     private const int MostSteps = 200;
     private readonly SpeciesSystem system;
     private readonly MixingCurve?[] curves;
@@ -20,7 +20,13 @@ public sealed class PhaseEquilibrium
     private readonly double[] solid;
     private readonly double[] presence;
     private readonly double[] start;
+    private readonly double[] older;
+    private readonly double[] drift;
     private double logLiquid = -0.1;
+    private double olderLogLiquid;
+    private double startsFor;
+    private double lastKelvin;
+    private double olderKelvin;
 
     /// <summary>Makes a work space for <paramref name="system"/>.</summary>
     public PhaseEquilibrium(SpeciesSystem system)
@@ -31,6 +37,8 @@ public sealed class PhaseEquilibrium
         solid = new double[system.Count];
         presence = new double[system.Classes.Length];
         start = new double[system.Classes.Length];
+        older = new double[start.Length];
+        drift = new double[start.Length];
         Array.Fill(start, double.NaN);
     }
 
@@ -59,12 +67,14 @@ public sealed class PhaseEquilibrium
     private void Solve(double kelvin)
     {
         Prepare(1 / kelvin);
-        var (remainder, _) = SolidsFor(0);
-        if (remainder >= 1 - 1e-15)
+        if (AllLiquid())
         {
+            Array.Clear(solid);
+            logLiquid = 0;
             return;
         }
 
+        Extrapolate(kelvin);
         double low = LeastLogLiquid, high = 0;
         var at = Math.Clamp(logLiquid, low, high - 1e-9);
         for (var i = 0; i < MostSteps; i++)
@@ -98,6 +108,43 @@ public sealed class PhaseEquilibrium
         logLiquid = at;
     }
 
+    private bool AllLiquid()
+    {
+        foreach (var level in presence)
+        {
+            if (level > 0)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Carries the unknowns of the last two temperatures on in a straight line, as a start that costs nothing.</summary>
+    private void Extrapolate(double kelvin)
+    {
+        var now = logLiquid;
+        if (olderKelvin > 0 && lastKelvin > 0 && Math.Abs(lastKelvin - olderKelvin) > 1e-6)
+        {
+            var ahead = Math.Clamp((kelvin - lastKelvin) / (lastKelvin - olderKelvin), -2, 2);
+            logLiquid += ahead * (logLiquid - olderLogLiquid);
+            for (var g = 0; g < start.Length; g++)
+            {
+                var k = start[g];
+                start[g] += ahead * (k - older[g]);
+                older[g] = k;
+            }
+        }
+        else
+        {
+            Array.Copy(start, older, start.Length);
+        }
+
+        (olderKelvin, lastKelvin, olderLogLiquid) = (lastKelvin, kelvin, now);
+        startsFor = logLiquid;
+    }
+
     private void Prepare(double inverse)
     {
         foreach (var (g, c) in system.Classes.Index())
@@ -106,7 +153,7 @@ public sealed class PhaseEquilibrium
             var greatest = double.NegativeInfinity;
             for (var i = c.Start; i < c.End; i++)
             {
-                var logK = system.EnthalpyOverR[i] * (inverse - system.InverseMelting[i]);
+                var logK = (system.EnthalpyOverR[i] * (inverse - system.InverseMelting[i])) + system.LogPenalty[i];
                 offset[i] = theta > 0 ? (logK + ((1 - theta) * system.LogFraction[i])) / theta : logK;
                 greatest = Math.Max(greatest, offset[i] + system.LogFraction[i]);
             }
@@ -120,6 +167,10 @@ public sealed class PhaseEquilibrium
                 }
 
                 presence[g] = greatest + Math.Log(sum);
+            }
+            else
+            {
+                presence[g] = greatest;
             }
         }
     }
@@ -166,12 +217,13 @@ public sealed class PhaseEquilibrium
         {
             Array.Clear(solid, c.Start, c.End - c.Start);
             start[g] = double.NaN;
+            drift[g] = 0;
             return (0, 0);
         }
 
         // The unknown is k = ln S - ln L / θ; ln Σ solid(k) - k falls from the presence limit to minus infinity.
         double high = Math.Log(c.Amount) - target, low = high - 700;
-        var k = double.IsNaN(start[g]) ? Math.Min(high, presence[g] - target < 1 ? high - 1 : high) : Math.Clamp(start[g], low, high);
+        var k = double.IsNaN(start[g]) ? Math.Min(high, presence[g] - target < 1 ? high - 1 : high) : Math.Clamp(start[g] + (drift[g] * (logL - startsFor)), low, high);
         double amount = 0, rise = 0;
         for (var step = 0; step < MostSteps; step++)
         {
@@ -211,8 +263,10 @@ public sealed class PhaseEquilibrium
             k = next > low && next < high ? next : (low + high) / 2;
         }
 
-        start[g] = k;
+        // What the unknown does when the liquid changes: the start of the next trial.
         var slope = (rise / amount) - 1;
-        return (amount, rise / (theta * slope));
+        drift[g] = 1 / (theta * slope);
+        start[g] = k - (drift[g] * (logL - startsFor));
+        return (amount, rise * drift[g]);
     }
 }

@@ -20,6 +20,7 @@ public sealed class SpeciesSystem
         LogFraction = new double[Count];
         InverseMelting = new double[Count];
         EnthalpyOverR = new double[Count];
+        LogPenalty = new double[Count];
         SolidMass = new double[Count];
         var mass = total > 0 ? species.Sum(s => s.Moles * s.MolarMass) / total : 0;
         MeanMolarMass = mass;
@@ -30,6 +31,7 @@ public sealed class SpeciesSystem
             LogFraction[i] = Math.Log(Fraction[i]);
             InverseMelting[i] = 1 / s.MeltingPoint;
             EnthalpyOverR[i] = s.EnthalpyOfFusion / GasConstant;
+            LogPenalty[i] = s.LogPenalty;
             SolidMass[i] = s.MolarMass / mass;
         }
 
@@ -49,6 +51,8 @@ public sealed class SpeciesSystem
     internal double[] InverseMelting { get; }
 
     internal double[] EnthalpyOverR { get; }
+
+    internal double[] LogPenalty { get; }
 
     /// <summary>Molar mass over the mean molar mass: turns a mole fraction of solid into a mass fraction.</summary>
     internal double[] SolidMass { get; }

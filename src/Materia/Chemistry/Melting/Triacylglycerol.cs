@@ -24,6 +24,9 @@ public readonly record struct Triacylglycerol
     /// <summary>Molar mass [g/mol]: glycerol and three acids less three waters.</summary>
     public double MolarMass => 92.094 + Sn1.AcidMolarMass + Sn2.AcidMolarMass + Sn3.AcidMolarMass - (3 * 18.015);
 
+    /// <summary>False when a chain has no melting data; such a fat counts as liquid.</summary>
+    public bool HasMeltingData => Sn1.Kind != ChainKind.Other && Sn2.Kind != ChainKind.Other && Sn3.Kind != ChainKind.Other;
+
     /// <summary>Chains that have a double bond, 0 to 3.</summary>
     public int UnsaturatedChains => (Sn1.IsSaturated ? 0 : 1) + (Sn2.IsSaturated ? 0 : 1) + (Sn3.IsSaturated ? 0 : 1);
 }

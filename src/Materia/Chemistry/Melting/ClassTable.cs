@@ -1,0 +1,33 @@
+namespace Materia.Chemistry.Melting;
+
+/// <summary>The parameters of every class.</summary>
+public static class ClassTable
+{
+    /// <summary>
+    /// Long-chain fats: beta melting points 1.5 K lower, mixing weight 0.30, crystallinity 0.86; set on three cocoa butters
+    /// (Ghana, Ivory Coast, Malaysia), whose curves are recalled.
+    /// </summary>
+    private static readonly ClassParameters LongChain = new(Polymorph.Beta, -1.5, 0.30, 0.86);
+
+    /// <summary>Lauric fats: beta-prime, mixing weight 0.60; set on palm kernel and looked at on coconut.</summary>
+    private static readonly ClassParameters LauricChain = new(Polymorph.BetaPrime, 0, 0.60, 1);
+
+    /// <summary>Alcohols mix in their rotator crystals.</summary>
+    private static readonly ClassParameters Alcohols = new(Polymorph.Beta, 0, 0.60, 1);
+
+    /// <summary>Species that crystallise alone.</summary>
+    private static readonly ClassParameters Separate = new(Polymorph.Beta, 0, 0, 1);
+
+    /// <summary>Classes of the pseudo-components of natural waxes.</summary>
+    private static readonly ClassParameters Waxes = new(Polymorph.Beta, 0, 0.30, 1);
+
+    /// <summary>The parameters of <paramref name="class"/> in the recommended model.</summary>
+    public static ClassParameters Of(CrystalClass @class) => @class switch
+    {
+        CrystalClass.Lauric => LauricChain,
+        CrystalClass.Alcohol => Alcohols,
+        CrystalClass.FreeAcid or CrystalClass.HydroxyFat => Separate,
+        CrystalClass.WaxEster or CrystalClass.Alkane or CrystalClass.WaxAcid or CrystalClass.WaxHydroxyEster => Waxes,
+        _ => LongChain,
+    };
+}

@@ -1,0 +1,23 @@
+namespace Materia.Chemistry.Melting;
+
+/// <summary>
+/// Melting points of the beta form that were measured and go before the correlation. All three are recalled from the works
+/// named and were not looked up there.
+/// </summary>
+public static class MeasuredTriacylglycerols
+{
+    private static readonly Chain P = new(16, ChainKind.Saturated);
+    private static readonly Chain S = new(18, ChainKind.Saturated);
+    private static readonly Chain O = new(18, ChainKind.CisMonoene);
+
+    private static readonly Dictionary<Triacylglycerol, (double Celsius, string Source)> Beta = new()
+    {
+        [new(S, O, S)] = (43.0, "sato-1989"),
+        [new(P, O, P)] = (36.7, "sato-1989"),
+        [new(P, O, S)] = (35.5, "arishima-1991"),
+    };
+
+    /// <summary>The melting point of the beta form [Cel] with its source, or <see langword="null"/>.</summary>
+    public static (double Celsius, string Source)? BetaMeltingPoint(Triacylglycerol fat) =>
+        Beta.TryGetValue(fat, out var measured) ? measured : null;
+}

@@ -1,0 +1,90 @@
+using System.Runtime.CompilerServices;
+using Materia.Catalogue;
+
+namespace Materia.Chemistry.Melting;
+
+/// <summary>
+/// Every species that the ingredients of a release bring, numbered in the order of class and melting point, so that a blend
+/// is a column of amounts. Built once for a release.
+/// </summary>
+public sealed class MeltingSpace
+{
+    private static readonly ConditionalWeakTable<Release, MeltingSpace> Known = [];
+    private readonly Dictionary<string, Entry> byId;
+    private readonly Release release;
+
+    private MeltingSpace(Release release, IEnumerable<Ingredient> ingredients)
+    {
+        this.release = release;
+        var described = ingredients.Select(i => (i.Id, Species: SpeciesOfIngredient.Of(i, release))).ToList();
+        Species = [.. described
+            .SelectMany(d => d.Species.Species.Select(s => s.Species))
+            .DistinctBy(s => s.Name)
+            .OrderBy(s => s.Class)
+            .ThenBy(s => s.MeltingPoint)
+            .ThenBy(s => s.Name, StringComparer.Ordinal)];
+        var number = Species.Index().ToDictionary(p => p.Item.Name, p => p.Index, StringComparer.Ordinal);
+        byId = described.ToDictionary(
+            d => d.Id,
+            d => new Entry(d.Species, [.. d.Species.Species.Select(s => (number[s.Species.Name], s.MolesPerGram))]),
+            StringComparer.Ordinal);
+    }
+
+    /// <summary>The species, in the order of class and melting point.</summary>
+    public IReadOnlyList<PureSpecies> Species { get; }
+
+    /// <summary>The space of a release, made at the first call.</summary>
+    public static MeltingSpace Of(Release release) => Known.GetValue(release, static r => new MeltingSpace(r, r.Content.Ingredients));
+
+    /// <summary>The space for a blend: the release's own, unless the blend brings a material that the release lacks.</summary>
+    public static MeltingSpace For(Blend blend)
+    {
+        var strangers = blend.Components.Where(c => !ReferenceEquals(blend.Release.FindIngredient(c.Ingredient.Id), c.Ingredient)).ToList();
+        return strangers.Count == 0
+            ? Of(blend.Release)
+            : new MeltingSpace(blend.Release, blend.Components.Select(c => c.Ingredient).DistinctBy(i => i.Id));
+    }
+
+    /// <summary>What an ingredient of the space brings.</summary>
+    public IngredientSpecies Describe(string id) => byId[id].Description;
+
+    /// <summary>The amounts of all species in a blend.</summary>
+    public BlendSpecies Compose(Blend blend)
+    {
+        var moles = new double[Species.Count];
+        double fat = 0, filler = 0, unknown = 0;
+        List<string> warnings = [], missing = [];
+        foreach (var component in blend.Components)
+        {
+            var mass = component.MassFraction / blend.TotalMass;
+            if (mass <= 0)
+            {
+                continue;
+            }
+
+            var entry = byId[component.Ingredient.Id];
+            warnings.AddRange(entry.Description.Warnings.Except(warnings));
+            if (entry.Description.IsFiller)
+            {
+                filler += mass;
+            }
+            else if (entry.Description.Unknown is { } reason)
+            {
+                unknown += mass;
+                missing.Add($"{component.Name}: {reason}");
+            }
+            else
+            {
+                fat += mass;
+                foreach (var (index, perGram) in entry.Amounts)
+                {
+                    moles[index] += mass * perGram;
+                }
+            }
+        }
+
+        return new BlendSpecies(this, moles) { FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
+    }
+
+    private sealed record Entry(IngredientSpecies Description, (int Index, double MolesPerGram)[] Amounts);
+}

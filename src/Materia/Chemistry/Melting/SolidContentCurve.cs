@@ -1,0 +1,62 @@
+namespace Materia.Chemistry.Melting;
+
+/// <summary>Solid content of a system in steps of 1 °C from −10 to 80 °C, and the temperatures at which it passes given values.</summary>
+public sealed class SolidContentCurve
+{
+    /// <summary>The lowest temperature of a curve [Cel].</summary>
+    public const int From = -10;
+
+    /// <summary>The highest temperature of a curve [Cel].</summary>
+    public const int To = 80;
+
+    private const double HighestClearPoint = 130;
+    private readonly PhaseEquilibrium equilibrium;
+    private readonly double[] percent = new double[To - From + 1];
+
+    /// <summary>Works out the curve of <paramref name="system"/>, from cold to warm.</summary>
+    public SolidContentCurve(SpeciesSystem system)
+    {
+        equilibrium = new PhaseEquilibrium(system);
+        for (var i = 0; i < percent.Length; i++)
+        {
+            // A later point within the solver's tolerance above the one before is the same point.
+            var value = equilibrium.SolidContentAt(From + i);
+            percent[i] = i > 0 ? Math.Min(value, percent[i - 1]) : value;
+        }
+    }
+
+    /// <summary>The work space that the curve was made with, for questions at other temperatures.</summary>
+    public PhaseEquilibrium Equilibrium => equilibrium;
+
+    /// <summary>Solid content [% by mass of the fat phase] at a whole degree between <see cref="From"/> and <see cref="To"/>.</summary>
+    public double At(int celsius) => percent[celsius - From];
+
+    /// <summary>
+    /// The lowest temperature [Cel] at which no more than <paramref name="solid"/> percent is left, within 0.02 °C;
+    /// <see langword="null"/> when there is less than that at −10 °C already.
+    /// </summary>
+    public double? TemperatureAt(double solid)
+    {
+        if (percent[0] <= solid)
+        {
+            return null;
+        }
+
+        var i = Array.FindIndex(percent, p => p <= solid);
+        double low = i < 0 ? To : From + i - 1, high = i < 0 ? HighestClearPoint : From + i;
+        while (high - low > 0.02)
+        {
+            var middle = (low + high) / 2;
+            if (equilibrium.SolidContentAt(middle) > solid)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return (low + high) / 2;
+    }
+}
