@@ -28,6 +28,9 @@ public sealed class NormalisedLine
     /// <summary>The ingredients it consists of, with shares that add up to 1.</summary>
     public IReadOnlyList<MaterialPart> Parts { get; }
 
+    /// <summary>True when it is a ready-made mixture described by its parts.</summary>
+    public bool IsMixture => IsOwn && !(Parts.Count == 1 && ReferenceEquals(Parts[0].Ingredient, Ingredient));
+
     /// <summary>The share by mass [%].</summary>
     public decimal Percent { get; }
 

@@ -31,10 +31,10 @@ internal static class LineAmounts
         };
     }
 
-    private static IReadOnlyList<decimal>? ByMass(IReadOnlyList<FormulaLine> lines, FaultList faults) =>
+    private static decimal[]? ByMass(IReadOnlyList<FormulaLine> lines, FaultList faults) =>
         Scaled([.. lines.Select(l => l.Mass!.Value * MassUnit.Find(l.Unit!)!.Grams)], "mass", faults);
 
-    private static IReadOnlyList<decimal>? ByPercent(IReadOnlyList<FormulaLine> lines, FaultList faults, List<string> notes)
+    private static decimal[]? ByPercent(IReadOnlyList<FormulaLine> lines, FaultList faults, List<string> notes)
     {
         decimal[] percents = [.. lines.Select(l => l.Percent!.Value)];
         var sum = percents.Sum();

@@ -1,5 +1,4 @@
 using Materia.Catalogue;
-using Materia.Formulation.OwnMaterials;
 
 namespace Materia.Formulation.Normalising;
 
