@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using Materia.Catalogue;
 using Materia.Formulation.Sections;
 
 namespace Materia.Formulation;

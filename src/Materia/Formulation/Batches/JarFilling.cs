@@ -1,4 +1,5 @@
 using Materia.Chemistry;
+using Materia.Chemistry.Rules;
 
 namespace Materia.Formulation.Batches;
 
@@ -12,13 +13,13 @@ public sealed record JarFilling
     public required decimal FillVolume { get; init; }
 
     /// <summary>The mass that goes into one jar [g].</summary>
-    public required double FillMass { get; init; }
+    public required double MassInJar { get; init; }
 
     /// <summary>The least mass that the range of the density allows [g].</summary>
-    public required double FillMassLow { get; init; }
+    public required double MassInJarLow { get; init; }
 
     /// <summary>The greatest mass that the range of the density allows [g].</summary>
-    public required double FillMassHigh { get; init; }
+    public required double MassInJarHigh { get; init; }
 
     /// <summary>The jars that the expected yield fills wholly.</summary>
     public required long Full { get; init; }
@@ -28,16 +29,16 @@ public sealed record JarFilling
 
     internal static JarFilling Of(decimal jarVolume, decimal headspacePercent, int? wanted, decimal yieldInGrams, TemperatureFigure density)
     {
-        var volume = jarVolume * (1 - (headspacePercent / 100));
-        var mass = (double)volume * density.Value;
+        var (brim, headspace) = ((double)jarVolume, (double)headspacePercent);
+        var mass = FillMass.Of(brim, density.Value, headspace);
         var jars = (double)yieldInGrams / mass;
         return new JarFilling
         {
             Wanted = wanted,
-            FillVolume = volume,
-            FillMass = mass,
-            FillMassLow = (double)volume * density.Low,
-            FillMassHigh = (double)volume * density.High,
+            FillVolume = jarVolume * (1 - (headspacePercent / 100)),
+            MassInJar = mass,
+            MassInJarLow = FillMass.Of(brim, density.Low, headspace),
+            MassInJarHigh = FillMass.Of(brim, density.High, headspace),
             Full = (long)Math.Floor(jars + Slack),
             Needed = (long)Math.Ceiling(jars - Slack),
         };

@@ -16,7 +16,7 @@ public sealed record FormulaDensity
     public double? MeltedFrom { get; init; }
 
     /// <summary>The whipped product; absent without an overrun or a density.</summary>
-    public WhippedDensity? Whipped { get; init; }
+    public WhippedProduct? Whipped { get; init; }
 
     /// <inheritdoc cref="BlendDensity.Method"/>
     public required string Method { get; init; }
@@ -40,7 +40,7 @@ public sealed record FormulaDensity
     {
         var density = BlendDensity.Of(input.Blend);
         var whipped = input.Formula.OverrunPercent is { } overrun && AtRoomTemperature(density.Values) is { } unwhipped
-            ? WhippedDensity.Of(unwhipped, overrun)
+            ? WhippedProduct.Of(unwhipped, overrun)
             : null;
         return new FormulaDensity
         {

@@ -1,10 +1,11 @@
 using System.Globalization;
 using Materia.Chemistry;
+using Materia.Chemistry.Rules;
 
 namespace Materia.Formulation.Sections;
 
 /// <summary>The density of a whipped product: the same mass in a volume that is larger by the overrun.</summary>
-public sealed record WhippedDensity
+public sealed record WhippedProduct
 {
     /// <summary>The gain in volume by air [%], as it was given.</summary>
     public required decimal OverrunPercent { get; init; }
@@ -18,14 +19,19 @@ public sealed record WhippedDensity
     /// <summary>The density before whipping [g/mL].</summary>
     public required TemperatureFigure Unwhipped { get; init; }
 
-    internal static WhippedDensity Of(TemperatureFigure unwhipped, decimal overrun)
+    internal static WhippedProduct Of(TemperatureFigure unwhipped, decimal overrun)
     {
-        var gain = 1 + ((double)overrun / 100);
-        return new WhippedDensity
+        var percent = (double)overrun;
+        return new WhippedProduct
         {
             OverrunPercent = overrun,
-            AirPercent = 100 * (1 - (1 / gain)),
-            Value = unwhipped with { Value = unwhipped.Value / gain, Low = unwhipped.Low / gain, High = unwhipped.High / gain },
+            AirPercent = 100 * WhippedDensity.AirFraction(percent),
+            Value = unwhipped with
+            {
+                Value = WhippedDensity.Of(unwhipped.Value, percent),
+                Low = WhippedDensity.Of(unwhipped.Low, percent),
+                High = WhippedDensity.Of(unwhipped.High, percent),
+            },
             Unwhipped = unwhipped,
         };
     }
