@@ -21,7 +21,7 @@ internal static class BatchRules
             return null;
         }
 
-        var before = faults.All.Count;
+        var before = faults.Count;
         var unit = Unit(batch, faults);
         if (unit is not null)
         {
@@ -31,7 +31,7 @@ internal static class BatchRules
 
         CheckJars(batch, faults);
         faults.Within("/batch/lossPercent", batch.LossPercent, 0, 90, "Loss [%]");
-        if (faults.All.Count > before || unit is null)
+        if (faults.Count > before || unit is null)
         {
             return null;
         }

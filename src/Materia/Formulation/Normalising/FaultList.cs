@@ -10,12 +10,16 @@ internal sealed class FaultList
 
     public IReadOnlyList<FormulaFault> All => faults;
 
-    public bool Any => faults.Count > 0;
+    /// <summary>How many faults there are, those that were left out included.</summary>
+    public int Count { get; private set; }
+
+    public bool Any => Count > 0;
 
     public void Add(string pointer, string message) => Add(new FormulaFault(pointer, message));
 
     public void Add(FormulaFault fault)
     {
+        Count++;
         if (faults.Count < Limit)
         {
             faults.Add(fault);

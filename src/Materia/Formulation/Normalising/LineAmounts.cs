@@ -16,9 +16,9 @@ internal static class LineAmounts
     /// <summary>The percentages in the order of the lines, which add up to exactly 100; <see langword="null"/> when they cannot be told, with the faults added.</summary>
     public static IReadOnlyList<decimal>? Percentages(IReadOnlyList<FormulaLine> lines, FaultList faults, List<string> notes)
     {
-        var before = faults.All.Count;
+        var before = faults.Count;
         var ways = new AmountRules(faults).Check(lines);
-        if (faults.All.Count > before)
+        if (faults.Count > before)
         {
             return null;
         }
