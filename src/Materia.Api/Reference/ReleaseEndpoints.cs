@@ -1,6 +1,5 @@
 using Materia.Api.Http;
 using Materia.Api.Serving;
-using Materia.Catalogue;
 
 namespace Materia.Api.Reference;
 

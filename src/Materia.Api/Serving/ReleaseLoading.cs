@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using Materia.Data;
 using Materia.Search;
+using Materia.Seed;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 
@@ -12,6 +13,8 @@ public sealed class ReleaseLoading(
     IServiceScopeFactory scopes, CurrentRelease current, MateriaSettings settings, DatabaseSettings database, IServer server,
     IHostApplicationLifetime lifetime, TimeProvider time, ILogger<ReleaseLoading> log) : BackgroundService
 {
+    private readonly HashSet<SeedFault> toldFaults = [];
+
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
@@ -34,7 +37,7 @@ public sealed class ReleaseLoading(
         try
         {
             await using var scope = scopes.CreateAsyncScope();
-            var release = await scope.ServiceProvider.GetRequiredService<ReleaseSource>().GetAsync(cancellation);
+            var release = await scope.ServiceProvider.GetRequiredService<ReleaseSource>().GetAsync(toldFaults, cancellation);
             current.Swap(new ServedRelease(release, IngredientIndex.Build(release), settings.CacheSeconds));
             return true;
         }

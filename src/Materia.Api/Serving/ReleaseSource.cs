@@ -13,8 +13,10 @@ namespace Materia.Api.Serving;
 public sealed class ReleaseSource(ReleaseStore store, MateriaContext context, MateriaSettings settings, TimeProvider time, ILogger<ReleaseSource> log)
 {
     /// <summary>Gets the release. A second call with the same seed data changes nothing.</summary>
+    /// <param name="told">The seed data's faults that the log holds already; those that are new are logged and added.</param>
+    /// <param name="cancellation">Gives up.</param>
     /// <exception cref="SeedRefusedException">The seed data has faults and the database holds no earlier release.</exception>
-    public async Task<Release> GetAsync(CancellationToken cancellation)
+    public async Task<Release> GetAsync(ISet<SeedFault> told, CancellationToken cancellation)
     {
         await MateriaDatabase.MigrateAsync(context, cancellation);
         var seed = SeedReader.Read(settings.SeedDirectory);
@@ -27,9 +29,9 @@ public sealed class ReleaseSource(ReleaseStore store, MateriaContext context, Ma
             }
         }
 
-        foreach (var fault in seed.Faults)
+        foreach (var fault in seed.Faults.Where(told.Add))
         {
-            log.LogError("Seed data: {File}({Line}): {Fault}", fault.File, fault.Line, fault.Message);
+            log.LogError("Seed data: {Fault}", fault);
         }
 
         return await store.ReadCurrentAsync(cancellation) ?? throw new SeedRefusedException(seed.Faults.Count);
