@@ -33,6 +33,31 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
     /// <summary>The numbering.</summary>
     public MeltingSpace Space => space;
 
+    /// <summary>How much of each crystallising species is solid at a temperature, by mass on the scale of <see cref="Moles"/> [g].</summary>
+    public IReadOnlyList<(int Index, double Mass, double Share)> PureSolids(PhaseEquilibrium equilibrium, double celsius)
+    {
+        equilibrium.SolidContentAt(celsius);
+        var kelvin = celsius + 273.15;
+        var total = moles.Sum();
+        var solids = new List<(int, double, double)>();
+        for (var i = 0; i < moles.Length; i++)
+        {
+            var pure = space.Species[i];
+            if (moles[i] > 0 && pure.Class != CrystalClass.Liquid)
+            {
+                var melting = pure.MeltingPoint + ClassTable.Of(pure.Class).TemperatureShift + 273.15;
+                var logK = 1000 * pure.EnthalpyOfFusion / SpeciesSystem.GasConstant * ((1 / kelvin) - (1 / melting));
+                var share = equilibrium.SolidShare(pure.Class, logK, moles[i] / total);
+                if (share > 0)
+                {
+                    solids.Add((i, share * moles[i] * pure.MolarMass, share));
+                }
+            }
+        }
+
+        return solids;
+    }
+
     /// <summary>The system to solve, rare species grouped unless <paramref name="group"/> is false.</summary>
     public SpeciesSystem System(Func<CrystalClass, ClassParameters> parameters, bool group = true)
     {

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry.Melting;
 
@@ -11,16 +12,11 @@ public static class ChainOfAcid
     /// </summary>
     public static Chain Of(FattyAcid acid)
     {
-        var symbol = acid.Symbol;
-        var special = acid.Hydroxyls > 0
-            || symbol.Contains("ep", StringComparison.Ordinal)
-            || symbol.Contains("conj", StringComparison.Ordinal)
-            || symbol.StartsWith("cyc", StringComparison.Ordinal)
-            || (symbol.Contains("11t", StringComparison.Ordinal) && symbol.Contains("13", StringComparison.Ordinal));
+        var special = acid.Hydroxyls > 0 || AcidTraits.IsEpoxy(acid) || AcidTraits.HasRing(acid) || AcidTraits.IsConjugated(acid);
         var kind = special ? ChainKind.Other : acid.DoubleBonds switch
         {
             0 => ChainKind.Saturated,
-            1 => symbol.EndsWith('t') ? ChainKind.TransMonoene : ChainKind.CisMonoene,
+            1 => acid.Symbol.EndsWith('t') ? ChainKind.TransMonoene : ChainKind.CisMonoene,
             2 => ChainKind.Diene,
             3 => ChainKind.Triene,
             _ => ChainKind.Other,

@@ -11,11 +11,9 @@ public sealed class MeltingSpace
 {
     private static readonly ConditionalWeakTable<Release, MeltingSpace> Known = [];
     private readonly Dictionary<string, Entry> byId;
-    private readonly Release release;
 
     private MeltingSpace(Release release, IEnumerable<Ingredient> ingredients)
     {
-        this.release = release;
         var described = ingredients.Select(i => (i.Id, Species: SpeciesOfIngredient.Of(i, release))).ToList();
         Species = [.. described
             .SelectMany(d => d.Species.Species.Select(s => s.Species))
@@ -47,6 +45,20 @@ public sealed class MeltingSpace
 
     /// <summary>What an ingredient of the space brings.</summary>
     public IngredientSpecies Describe(string id) => byId[id].Description;
+
+    /// <summary>How much of a species an ingredient brings [mol/g].</summary>
+    public double AmountOf(string id, int index)
+    {
+        foreach (var (at, perGram) in byId[id].Amounts)
+        {
+            if (at == index)
+            {
+                return perGram;
+            }
+        }
+
+        return 0;
+    }
 
     /// <summary>The amounts of all species in a blend.</summary>
     public BlendSpecies Compose(Blend blend)

@@ -64,6 +64,50 @@ public sealed class PhaseEquilibrium
         return 100 * sum;
     }
 
+    /// <summary>The heat that melts what is solid at <paramref name="celsius"/>, at full crystallinity [J/g].</summary>
+    public double LatentHeatAt(double celsius)
+    {
+        Solve(celsius + 273.15);
+        double heat = 0;
+        for (var i = 0; i < solid.Length; i++)
+        {
+            heat += solid[i] * system.EnthalpyOverR[i];
+        }
+
+        return heat * SpeciesSystem.GasConstant / system.MeanMolarMass;
+    }
+
+    /// <summary>
+    /// The share that is solid [1] of a species of the class, at the last temperature solved: lets single species be looked at
+    /// after a system of grouped ones was solved.
+    /// </summary>
+    /// <param name="class">The class.</param>
+    /// <param name="logK">ln K of the species at that temperature.</param>
+    /// <param name="fraction">Its mole fraction of everything.</param>
+    public double SolidShare(CrystalClass @class, double logK, double fraction)
+    {
+        var g = Array.FindIndex(system.Classes, c => c.Class == @class);
+        if (g < 0)
+        {
+            return 0;
+        }
+
+        if (curves[g] is not { } curve)
+        {
+            return Math.Max(0, 1 - Math.Exp(logLiquid - logK - Math.Log(fraction)));
+        }
+
+        if (double.IsNaN(start[g]))
+        {
+            return 0;
+        }
+
+        var theta = system.Classes[g].Parameters.MixingWeight;
+        var k = start[g] + (drift[g] * (logLiquid - startsFor));
+        var ratio = Math.Exp(curve.At(((logK + ((1 - theta) * Math.Log(fraction))) / theta) + k));
+        return double.IsInfinity(ratio) ? 1 : ratio / (1 + ratio);
+    }
+
     private void Solve(double kelvin)
     {
         Prepare(1 / kelvin);

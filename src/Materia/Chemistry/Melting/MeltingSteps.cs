@@ -1,0 +1,67 @@
+using System.Globalization;
+
+namespace Materia.Chemistry.Melting;
+
+/// <summary>Shows a melting curve at one temperature so that it can be followed by hand: the species, their pure properties and the equilibrium.</summary>
+internal static class MeltingSteps
+{
+    private const double Shown = 20;
+    private const int MostSpecies = 12;
+
+    public static IReadOnlyList<ExplainedStep> Of(Blend blend, BlendSpecies species, SolidContentCurve curve)
+    {
+        List<ExplainedStep> steps =
+        [
+            .. blend.Components.Select(c => c.Ingredient.Id).Distinct(StringComparer.Ordinal).Select(id => Basis(species, id)),
+            Species(species),
+            Pure(species),
+            Equilibrium(species, curve),
+        ];
+        return steps;
+    }
+
+    private static ExplainedStep Basis(BlendSpecies species, string id) => new()
+    {
+        What = $"Species of {id}",
+        Equation = "fatty acids to moles; sn-2 by rule, outer positions at random: z(a,b,c) = o_a·y_b·o_c, o = (3x − y)/2",
+        Arithmetic = species.Space.Describe(id).Unknown ?? species.Space.Describe(id).Basis,
+    };
+
+    private static ExplainedStep Species(BlendSpecies species)
+    {
+        var total = species.Moles.Sum();
+        return new()
+        {
+            What = "Most abundant species of the blend",
+            Equation = "z = moles of the species / moles of all species of the fat phase",
+            Arithmetic = string.Join("; ", Top(species).Select(i => $"{species.Space.Species[i].Name} {Percent(species.Moles[i] / total)} mol")),
+        };
+    }
+
+    private static ExplainedStep Pure(BlendSpecies species) => new()
+    {
+        What = "Pure melting points and enthalpies of fusion",
+        Equation = "Tm = 401.15 K·(1 + A/n − A·B/n²) unless measured; class shift added",
+        Arithmetic = string.Join("; ", Top(species)
+            .Select(i => species.Space.Species[i])
+            .Where(s => s.Class != CrystalClass.Liquid)
+            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Class}) {s.MeltingPoint:0.0} {ClassTable.Of(s.Class).TemperatureShift:+0.0;-0.0;+0.0} Cel, {s.EnthalpyOfFusion:0} kJ/mol [{s.Source}]"))),
+    };
+
+    private static ExplainedStep Equilibrium(BlendSpecies species, SolidContentCurve curve)
+    {
+        var solids = species.PureSolids(curve.Equilibrium, Shown).ToDictionary(s => s.Index, s => s.Share);
+        return new()
+        {
+            What = string.Create(CultureInfo.InvariantCulture, $"Equilibrium at {Shown} Cel"),
+            Equation = "ln K = (ΔH/R)(1/T − 1/Tm); x_solid = (K·x_liquid)^(1/θ), Σ x_solid = 1 in each class that crystallises",
+            Arithmetic = string.Join("; ", Top(species).Where(solids.ContainsKey).Select(i => $"{species.Space.Species[i].Name} {Percent(solids[i])} solid"))
+                + string.Create(CultureInfo.InvariantCulture, $"; in all {curve.At((int)Shown):0.0} % solid by mass"),
+        };
+    }
+
+    private static IEnumerable<int> Top(BlendSpecies species) =>
+        Enumerable.Range(0, species.Moles.Count).Where(i => species.Moles[i] > 0).OrderByDescending(i => species.Moles[i]).Take(MostSpecies);
+
+    private static string Percent(double share) => (100 * share).ToString("0.#", CultureInfo.InvariantCulture) + " %";
+}
