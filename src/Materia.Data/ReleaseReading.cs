@@ -1,0 +1,56 @@
+using Materia.Catalogue;
+using Materia.Data.Rows;
+using Microsoft.EntityFrameworkCore;
+
+namespace Materia.Data;
+
+/// <summary>Reads a release's content: one query for each table, put together by look-up.</summary>
+internal sealed class ReleaseReading(MateriaContext context, int release)
+{
+    /// <summary>Reads everything, each list in the order in which it was published.</summary>
+    public async Task<CatalogueContent> ReadAsync(CancellationToken cancellation)
+    {
+        var formerIds = await PartsAsync<FormerIdRow>(cancellation);
+        var origins = await PartsAsync<IngredientOriginRow>(cancellation);
+        var families = await PartsAsync<OriginAllergenFamilyRow>(cancellation);
+        var names = await PartsAsync<IngredientNameRow>(cancellation);
+        var numbers = await PartsAsync<RegistryNumberRow>(cancellation);
+        var functions = await PartsAsync<IngredientFunctionRow>(cancellation);
+        var figures = await PartsAsync<PropertyFigureRow>(cancellation);
+        var profiles = await PartsAsync<FattyAcidProfileRow>(cancellation);
+        var shares = (await RowsAsync<FattyAcidShareRow>(cancellation)).ToLookup(r => (r.Ingredient, r.Profile), r => r.ToRecord());
+        var constituents = await PartsAsync<ConstituentRow>(cancellation);
+        var comedogenic = await PartsAsync<ComedogenicNoteRow>(cancellation);
+        var cautions = await PartsAsync<CautionRow>(cancellation);
+        return new CatalogueContent
+        {
+            Ingredients = (await RowsAsync<IngredientRow>(cancellation)).ConvertAll(ToIngredient),
+            Sources = (await RowsAsync<SourceRow>(cancellation)).ConvertAll(r => r.ToRecord()),
+            FattyAcids = (await RowsAsync<FattyAcidRow>(cancellation)).ConvertAll(r => r.ToRecord()),
+            Uses = (await RowsAsync<ProductUseRow>(cancellation)).ConvertAll(r => r.ToRecord()),
+        };
+
+        Ingredient ToIngredient(IngredientRow row) => new()
+        {
+            Id = row.Id,
+            FormerIds = [.. formerIds[row.Id].Select(r => r.Id)],
+            Kind = row.Kind,
+            Origin = origins[row.Id].SingleOrDefault()?.ToRecord([.. families[row.Id].Select(r => r.Family)]),
+            Names = [.. names[row.Id].Select(r => r.ToRecord())],
+            Numbers = [.. numbers[row.Id].Select(r => r.ToRecord())],
+            Functions = [.. functions[row.Id].Select(r => r.ToRecord())],
+            Properties = [.. figures[row.Id].Select(r => r.ToRecord())],
+            FattyAcidProfiles = [.. profiles[row.Id].Select(r => r.ToRecord([.. shares[(row.Id, r.Ordinal)]]))],
+            Constituents = [.. constituents[row.Id].Select(r => r.ToRecord())],
+            Comedogenic = [.. comedogenic[row.Id].Select(r => r.ToRecord())],
+            Cautions = [.. cautions[row.Id].Select(r => r.ToRecord())],
+        };
+    }
+
+    private async Task<ILookup<string, T>> PartsAsync<T>(CancellationToken cancellation)
+        where T : ContentRow, IIngredientPart => (await RowsAsync<T>(cancellation)).ToLookup(r => r.Ingredient, StringComparer.Ordinal);
+
+    private Task<List<T>> RowsAsync<T>(CancellationToken cancellation)
+        where T : ContentRow =>
+        context.Set<T>().AsNoTracking().Where(r => r.Release == release).OrderBy(r => r.Ordinal).ToListAsync(cancellation);
+}
