@@ -1,15 +1,16 @@
 using Materia.Catalogue;
+using Materia.Chemistry;
 using Materia.Seed.Reading;
 
 namespace Materia.Seed.Checks;
 
-/// <summary>Every source that a statement names exists, and every source is named by something.</summary>
+/// <summary>Every source that a statement names exists, and every source is named by a statement, a method or the comedogenic caveat.</summary>
 internal static class SourceKeys
 {
     public static void Check(LoadedSeed seed, FaultList faults)
     {
         var known = seed.Sources.Select(s => s.Value.Id).Concat(seed.UnreadSources).ToHashSet(StringComparer.Ordinal);
-        var named = ComedogenicNote.CaveatSources.ToHashSet(StringComparer.Ordinal);
+        var named = Methods.All.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources).ToHashSet(StringComparer.Ordinal);
         foreach (var (statement, place) in Statements.Of(seed))
         {
             Follow(statement.Source, place, "source");

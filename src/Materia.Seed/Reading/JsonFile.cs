@@ -42,18 +42,27 @@ internal sealed class JsonFile : SeedFile
 
         try
         {
-            var value = JsonSerializer.Deserialize<T>(text, CatalogueJson.Options);
-            if (value is null)
-            {
-                faults.Add(Path, 1, "the file holds null; write an object { … }");
-            }
-
-            return value;
+            using var document = JsonDocument.Parse(text);
+            var found = ShapeComparison.Compare(document.RootElement, typeof(T), new Place(this, ""), faults);
+            return found == 0 ? document.Deserialize<T>(CatalogueJson.Options) : null;
         }
         catch (JsonException refusal)
         {
-            JsonFaults.Explain(this, typeof(T), refusal, faults);
+            var line = (int)(refusal.LineNumber ?? 0) + 1;
+            faults.Add(Path, line, $"not valid JSON: {Plain(refusal.Message)} Look at this line and the end of the one before");
             return null;
         }
+        catch (InvalidOperationException)
+        {
+            faults.Add(Path, null, "a \\u escape in the file is half a character; write the character itself");
+            return null;
+        }
+    }
+
+    /// <summary>The message without the path and line that the reader appends; the fault has its own.</summary>
+    private static string Plain(string message)
+    {
+        var end = message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        return end < 0 ? message : message[..end];
     }
 }

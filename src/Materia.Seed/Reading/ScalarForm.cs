@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 
 namespace Materia.Seed.Reading;
@@ -5,6 +6,8 @@ namespace Materia.Seed.Reading;
 /// <summary>The JSON form of the single values that records hold.</summary>
 internal static class ScalarForm
 {
+    private static readonly ConcurrentDictionary<Type, string[]> KnownWords = new();
+
     /// <summary>True when <paramref name="element"/> can be read as <paramref name="type"/>.</summary>
     public static bool Fits(JsonElement element, Type type) => element.ValueKind switch
     {
@@ -24,6 +27,6 @@ internal static class ScalarForm
         _ => "write a number without quotes, with a point for decimals",
     };
 
-    private static IEnumerable<string> Words(Type type) =>
-        Enum.GetNames(type).Select(JsonNamingPolicy.KebabCaseLower.ConvertName);
+    private static string[] Words(Type type) =>
+        KnownWords.GetOrAdd(type, static t => [.. Enum.GetNames(t).Select(JsonNamingPolicy.KebabCaseLower.ConvertName)]);
 }

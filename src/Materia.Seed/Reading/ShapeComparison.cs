@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Collections.Frozen;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Materia.Catalogue;
@@ -5,11 +7,14 @@ using Materia.Catalogue;
 namespace Materia.Seed.Reading;
 
 /// <summary>
-/// Compares a JSON value with the record it should hold. The serializer stops at the first member that does not fit; this
-/// goes on, so that a curator sees all of a file's slips at once.
+/// Compares a JSON value with the record it should hold. The serializer stops at the first member that does not fit, and
+/// takes an enumeration's word in any case and even several with commas; this goes on to the end, so that a curator sees all
+/// of a file's slips at once, and takes a word only as it is written.
 /// </summary>
 internal static class ShapeComparison
 {
+    private static readonly ConcurrentDictionary<Type, FrozenDictionary<string, JsonPropertyInfo>> Members = new();
+
     /// <summary>Adds a fault for each member that is unknown, repeated, missing or of the wrong form; gives their number.</summary>
     public static int Compare(JsonElement element, Type type, Place place, FaultList faults)
     {
@@ -31,14 +36,14 @@ internal static class ShapeComparison
         }
 
         var found = 0;
-        var known = info.Properties.ToDictionary(p => p.Name, StringComparer.Ordinal);
+        var known = Members.GetOrAdd(info.Type, _ => info.Properties.ToFrozenDictionary(p => p.Name, StringComparer.Ordinal));
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var member in element.EnumerateObject())
         {
             var at = place.Member(member.Name);
             if (!known.TryGetValue(member.Name, out var property))
             {
-                found += Fault(at, $"unknown member \"{member.Name}\"; the members are {string.Join(", ", known.Keys)}", faults);
+                found += Fault(at, $"unknown member \"{member.Name}\"; the members are {string.Join(", ", info.Properties.Select(p => p.Name))}", faults);
             }
             else if (!seen.Add(member.Name))
             {
