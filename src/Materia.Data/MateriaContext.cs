@@ -23,6 +23,9 @@ public abstract class MateriaContext : DbContext
     /// <summary>Waits, within the transaction that is open, until no other transaction publishes; the lock ends with the transaction.</summary>
     internal abstract Task LockPublishingAsync(CancellationToken cancellation);
 
+    /// <summary>Writes rows of one class, within the transaction that is open.</summary>
+    internal abstract Task InsertAsync(TableColumns columns, IEnumerable<object> rows, CancellationToken cancellation);
+
     /// <inheritdoc/>
     protected override void ConfigureConventions(ModelConfigurationBuilder configurationBuilder)
     {

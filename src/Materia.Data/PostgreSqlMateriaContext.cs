@@ -10,4 +10,7 @@ public sealed class PostgreSqlMateriaContext(DbContextOptions<PostgreSqlMateriaC
 
     internal override Task LockPublishingAsync(CancellationToken cancellation) =>
         Database.ExecuteSqlAsync($"SELECT pg_advisory_xact_lock({PostgreSqlLocks.Publishing})", cancellation);
+
+    internal override Task InsertAsync(TableColumns columns, IEnumerable<object> rows, CancellationToken cancellation) =>
+        PostgreSqlInsert.RunAsync(this, columns, rows, cancellation);
 }

@@ -1,4 +1,5 @@
 using System.Data;
+using System.Data.Common;
 using Materia.Catalogue;
 using Materia.Data.Rows;
 using Microsoft.EntityFrameworkCore;
@@ -45,7 +46,7 @@ public sealed class ReleaseStore(MateriaContext context)
     /// <param name="origin">Where it comes from.</param>
     /// <param name="now">The time of publishing.</param>
     /// <param name="cancellation">Gives up; nothing of the release stays then.</param>
-    /// <exception cref="DbUpdateException">A constraint refused a row, and its message names it; nothing of the release stays.</exception>
+    /// <exception cref="DbException">A constraint refused a row, and its message names it; nothing of the release stays.</exception>
     public Task<PublishOutcome> PublishAsync(
         CatalogueContent content, ReleaseOrigin origin, DateTimeOffset now, CancellationToken cancellation) =>
         PublishAsync(content, origin, replaceCuration: true, now, cancellation);
@@ -57,7 +58,7 @@ public sealed class ReleaseStore(MateriaContext context)
     /// <param name="content">The seed files' content.</param>
     /// <param name="now">The time of publishing.</param>
     /// <param name="cancellation">Gives up; nothing of the release stays then.</param>
-    /// <exception cref="DbUpdateException">A constraint refused a row, and its message names it; nothing of the release stays.</exception>
+    /// <exception cref="DbException">A constraint refused a row, and its message names it; nothing of the release stays.</exception>
     public Task<PublishOutcome> PublishSeedAtStartAsync(CatalogueContent content, DateTimeOffset now, CancellationToken cancellation) =>
         PublishAsync(content, ReleaseOrigin.Seed, replaceCuration: false, now, cancellation);
 

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Data.Engines;
 using Materia.Data.Rows;
 
 namespace Materia.Data;
@@ -6,7 +7,7 @@ namespace Materia.Data;
 /// <summary>Writes a release, within the transaction that the context has open.</summary>
 internal static class ReleaseWriting
 {
-    /// <summary>Writes header and content table by table, and leaves the context as empty as it was, whatever happens.</summary>
+    /// <summary>Writes header and content table by table, parents first.</summary>
     public static async Task WriteAsync(
         MateriaContext context,
         int number,
@@ -27,27 +28,10 @@ internal static class ReleaseWriting
             StatementCount = tables.Sum(rows => rows.OfType<StatementRow>().Count()),
             SourceCount = content.Sources.Count,
         };
-        context.ChangeTracker.AutoDetectChangesEnabled = false;
-        try
+        foreach (var rows in tables.Prepend<IReadOnlyCollection<object>>([header]).Where(rows => rows.Count > 0))
         {
-            await SaveAsync([header]);
-            foreach (var rows in tables)
-            {
-                await SaveAsync(rows);
-            }
-        }
-        finally
-        {
-            context.ChangeTracker.Clear();
-            context.ChangeTracker.AutoDetectChangesEnabled = true;
-        }
-
-        // A table at a time: the parents are there already, and nothing has to be sorted by its keys.
-        async Task SaveAsync(IReadOnlyCollection<object> rows)
-        {
-            context.AddRange(rows);
-            await context.SaveChangesAsync(cancellation);
-            context.ChangeTracker.Clear();
+            var columns = new TableColumns(context, rows.First().GetType());
+            await context.InsertAsync(columns, rows, cancellation);
         }
     }
 

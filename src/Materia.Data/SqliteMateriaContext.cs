@@ -10,4 +10,7 @@ public sealed class SqliteMateriaContext(DbContextOptions<SqliteMateriaContext> 
 
     // A transaction is begun with the writer's lock of the file (BEGIN IMMEDIATE): it is alone already.
     internal override Task LockPublishingAsync(CancellationToken cancellation) => Task.CompletedTask;
+
+    internal override Task InsertAsync(TableColumns columns, IEnumerable<object> rows, CancellationToken cancellation) =>
+        SqliteInsert.RunAsync(this, columns, rows, cancellation);
 }

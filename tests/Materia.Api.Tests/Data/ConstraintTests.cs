@@ -2,7 +2,6 @@ using System.Data.Common;
 using Materia.Api.Tests.Databases;
 using Materia.Catalogue;
 using Materia.Data;
-using Microsoft.EntityFrameworkCore;
 
 namespace Materia.Api.Tests.Data;
 
@@ -68,7 +67,7 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
         await using var context = Database.CreateContext();
         var store = new ReleaseStore(context);
 
-        await Should.ThrowAsync<DbUpdateException>(() => store.PublishAsync(broken, ReleaseOrigin.Seed, Now, Cancellation));
+        await Should.ThrowAsync<DbException>(() => store.PublishAsync(broken, ReleaseOrigin.Seed, Now, Cancellation));
 
         (await HeadersAsync()).Select(h => h.Number).ShouldBe([1]);
         foreach (var table in Raw.ContentTables)
@@ -85,7 +84,7 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
     {
         var content = SampleContent.Create();
 
-        await Should.ThrowAsync<Exception>(() => PublishAsync(content with { Ingredients = [SampleIngredients.Wax(), SampleIngredients.Wax()] }));
+        await Should.ThrowAsync<DbException>(() => PublishAsync(content with { Ingredients = [SampleIngredients.Wax(), SampleIngredients.Wax()] }));
 
         (await HeadersAsync()).ShouldBeEmpty();
     }

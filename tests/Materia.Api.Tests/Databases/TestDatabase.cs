@@ -7,6 +7,7 @@ namespace Materia.Api.Tests.Databases;
 public abstract class TestDatabase : IAsyncLifetime
 {
     private MateriaContextFactory? contexts;
+    private bool migrated;
 
     /// <summary>What the service or a context needs to use the database; set once it is there.</summary>
     public abstract DatabaseSettings Settings { get; }
@@ -14,11 +15,16 @@ public abstract class TestDatabase : IAsyncLifetime
     /// <summary>Makes a context; the caller disposes of it.</summary>
     public MateriaContext CreateContext() => (contexts ??= new MateriaContextFactory(Settings)).CreateDbContext();
 
-    /// <summary>Brings the tables up to date and deletes every release.</summary>
+    /// <summary>Makes the tables at the first call, and deletes every release.</summary>
     public async Task EmptyAsync()
     {
         await using var context = CreateContext();
-        await MateriaDatabase.MigrateAsync(context, TestContext.Current.CancellationToken);
+        if (!migrated)
+        {
+            await MateriaDatabase.MigrateAsync(context, TestContext.Current.CancellationToken);
+            migrated = true;
+        }
+
         await context.Database.ExecuteSqlRawAsync("DELETE FROM release", TestContext.Current.CancellationToken);
     }
 
