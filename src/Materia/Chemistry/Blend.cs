@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry;
 
@@ -34,6 +35,12 @@ public sealed class Blend
         Release = release;
         Explain = explain;
         TotalMass = total;
+        var index = MaterialIndex.For(release);
+        Materials = new Material[components.Count];
+        for (var i = 0; i < Materials.Length; i++)
+        {
+            Materials[i] = index.Find(components[i].Ingredient);
+        }
     }
 
     /// <summary>The components, in the order given.</summary>
@@ -47,6 +54,9 @@ public sealed class Blend
 
     /// <summary>The sum of the mass fractions as given; 1 for a whole formula.</summary>
     public double TotalMass { get; }
+
+    /// <summary>What follows from each component's record, in the order of <see cref="Components"/>.</summary>
+    internal Material[] Materials { get; }
 }
 
 /// <summary>One material of a blend.</summary>

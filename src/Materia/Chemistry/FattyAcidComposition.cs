@@ -9,13 +9,16 @@ public sealed record FattyAcidComposition
     /// </summary>
     public IReadOnlyList<FattyAcidRow> Acids { get; init; } = [];
 
-    /// <summary>The same acids added up by chain length and double bonds, for comparing blends whose analyses differ in detail.</summary>
+    /// <summary>
+    /// The same acids added up by chain length and double bonds, by falling share: what to compare when <c>18:1</c> and <c>18:1n-9</c>
+    /// stand side by side in <see cref="Acids"/> because analyses differ in detail. The sum over all of them is 100 as well.
+    /// </summary>
     public IReadOnlyList<ChainTotal> Totals { get; init; } = [];
 
     /// <summary>The acids added up by their number of double bonds; <see langword="null"/> when there are no acids.</summary>
     public SaturationClasses? Classes { get; init; }
 
-    /// <summary>The alcohols of wax esters, in percent by mass of all such alcohols.</summary>
+    /// <summary>The alcohols of wax esters, in percent by mass of all such alcohols; free fatty alcohols with an analysis count in.</summary>
     public IReadOnlyList<FattyAcidRow> Alcohols { get; init; } = [];
 
     /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
@@ -33,8 +36,12 @@ public sealed record FattyAcidComposition
     /// <summary>How the result came about; only when asked for.</summary>
     public IReadOnlyList<ExplainedStep>? Steps { get; init; }
 
-    /// <summary>Works out the fatty acids of <paramref name="blend"/>.</summary>
-    public static FattyAcidComposition Of(Blend blend) => throw new NotImplementedException();
+    /// <summary>Works out the fatty acids of <paramref name="blend"/>. Absent when under half of the fat-bearing mass has a profile.</summary>
+    public static FattyAcidComposition Of(Blend blend)
+    {
+        ArgumentNullException.ThrowIfNull(blend);
+        return CompositionSum.Of(blend);
+    }
 }
 
 /// <summary>The share of one acid or alcohol.</summary>
