@@ -1,3 +1,4 @@
+using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
@@ -35,6 +36,7 @@ public static class MateriaApi
         builder.Services.AddSingleton(settings);
         builder.Services.AddReleases(settings.DatabaseIn(builder.Environment.ContentRootPath));
         builder.Services.AddHttp(settings);
+        builder.Services.AddEvaluations();
         builder.Services.AddDocumentation();
         var app = builder.Build();
         app.UseMateria();
@@ -93,6 +95,7 @@ public static class MateriaApi
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
         v1.MapIngredients();
         v1.MapSuggestions();
+        v1.MapEvaluations();
         v1.MapFattyAcids();
         v1.MapSources();
         v1.MapMethods();
