@@ -11,7 +11,8 @@ internal static class JsonHint
     public static string For(ReadOnlySpan<byte> utf8, long line, long place)
     {
         var at = Offset(utf8, line, place);
-        var (before, rest) = (utf8[..at].TrimEnd(" \t\r\n"u8), utf8[at..]);
+        var before = utf8[..at].TrimEnd(" \t\r\n"u8);
+        var rest = utf8[at..];
         if (utf8.TrimStart(" \t\r\n"u8).IsEmpty)
         {
             return "The body is empty; send a JSON object.";
