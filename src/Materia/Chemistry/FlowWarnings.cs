@@ -1,5 +1,3 @@
-using Materia.Chemistry.Materials;
-
 namespace Materia.Chemistry;
 
 /// <summary>What limits a blend's viscosity.</summary>

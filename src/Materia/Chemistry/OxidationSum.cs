@@ -1,5 +1,4 @@
 using Materia.Catalogue;
-using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry;
 

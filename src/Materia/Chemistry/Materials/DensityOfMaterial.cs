@@ -28,7 +28,9 @@ internal static class DensityOfMaterial
     {
         var triglyceride = ingredient.Kind is IngredientKind.Oil or IngredientKind.Butter && !waxEster;
         var stored = Choose(ingredient, meltedFrom, out var solid);
-        if (stored is not null && !(solid && triglyceride && acids is not null))
+
+        // For the melt of a triglyceride the relation is the better guide than a figure of its solid or one without a temperature.
+        if (stored is not null && !(triglyceride && acids is not null && (solid || (stored.At?.Temperature is null && stored.Source != StoredFigures.Own))))
         {
             return Measured(ingredient, stored, solid, triglyceride);
         }
@@ -51,7 +53,8 @@ internal static class DensityOfMaterial
             }
 
             var isSolid = Kinds.IsLipid(ingredient.Kind) && meltedFrom > (double)(figure.At?.Temperature ?? (decimal)Room);
-            var rank = (2 * StoredFigures.Rank(figure)) + (figure.Property == Property.Density ? 0 : 1) + (isSolid ? 1000 : 0);
+            var rank = (2 * StoredFigures.Rank(figure)) + (figure.Property == Property.Density ? 0 : 1) + (isSolid ? 1000 : 0)
+                + (figure.At?.Temperature is null && Kinds.IsLipid(ingredient.Kind) ? 100 : 0);
             if (rank < best)
             {
                 (chosen, best, solid) = (figure, rank, isSolid);

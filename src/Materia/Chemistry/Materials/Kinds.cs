@@ -13,8 +13,9 @@ internal static class Kinds
     private static readonly FrozenSet<string> Saturated = new[]
     {
         "Cetyl Alcohol", "Stearyl Alcohol", "Cetearyl Alcohol", "Behenyl Alcohol", "Myristyl Alcohol", "Lauryl Alcohol", "Arachidyl Alcohol",
+        "Isostearyl Alcohol", "Octyldodecanol",
         "Squalane", "Paraffin", "Paraffinum Liquidum", "Mineral Oil", "Petrolatum", "Cera Microcristallina", "Microcrystalline Wax",
-        "Ozokerite", "Ceresin", "Isododecane", "Isohexadecane", "Hydrogenated Polyisobutene", "Polyethylene",
+        "Ozokerite", "Ceresin", "Isododecane", "Isohexadecane", "C13-15 Alkane", "Hydrogenated Polyisobutene", "Polyethylene",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>True for what makes up the lipid phase: everything fat-soluble but essential oils.</summary>
