@@ -1,3 +1,4 @@
-var builder = WebApplication.CreateBuilder(args);
-var app = builder.Build();
-app.Run();
+using Materia.Api;
+
+var app = MateriaApi.Build(args);
+await app.RunAsync();

@@ -1,1 +1,3 @@
-return 0;
+using Materia.Seed.Cli;
+
+return await SeedCommand.RunAsync(args, Console.Out, Console.Error, CancellationToken.None);

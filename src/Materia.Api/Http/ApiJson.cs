@@ -1,0 +1,27 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Materia.Catalogue;
+
+namespace Materia.Api.Http;
+
+/// <summary>The JSON of the service: the catalogue's own form, so that a record reads the same in a seed file and in an answer.</summary>
+public static class ApiJson
+{
+    /// <summary>The options that answers are written with and bodies are read with.</summary>
+    public static JsonSerializerOptions Options => CatalogueJson.Options;
+
+    /// <summary>Copies <see cref="Options"/> into options that the framework made.</summary>
+    public static void CopyTo(JsonSerializerOptions options)
+    {
+        options.PropertyNamingPolicy = Options.PropertyNamingPolicy;
+        options.PropertyNameCaseInsensitive = false;
+        options.DefaultIgnoreCondition = Options.DefaultIgnoreCondition;
+        options.Encoder = Options.Encoder;
+        options.NumberHandling = JsonNumberHandling.Strict;
+        options.UnmappedMemberHandling = Options.UnmappedMemberHandling;
+        options.AllowDuplicateProperties = Options.AllowDuplicateProperties;
+        options.RespectNullableAnnotations = Options.RespectNullableAnnotations;
+        options.RespectRequiredConstructorParameters = Options.RespectRequiredConstructorParameters;
+        options.TypeInfoResolver = Options.TypeInfoResolver;
+    }
+}

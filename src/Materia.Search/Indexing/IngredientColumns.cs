@@ -1,0 +1,39 @@
+using Materia.Catalogue;
+using Materia.Search.Ranges;
+
+namespace Materia.Search.Indexing;
+
+/// <summary>
+/// What filters and facets look at, in arrays by the ingredients' ordinals. The catalogue doesn't change within a release and is
+/// small, so one pass over an array costs less than a numeric index does, keeps every figure as exact as it is stored, and can say
+/// which figure it was that answered.
+/// </summary>
+internal sealed class IngredientColumns
+{
+    private readonly IReadOnlyList<RangeFigure>[][] figures;
+
+    /// <summary>Reads the columns off <paramref name="ingredients"/>.</summary>
+    public IngredientColumns(IReadOnlyList<Ingredient> ingredients)
+    {
+        Kinds = [.. ingredients.Select(i => i.Kind)];
+        Origins = [.. ingredients.Select(i => i.Origin?.From)];
+        Functions = [.. ingredients.Select(i => i.Functions.Select(f => f.Function).Distinct(StringComparer.Ordinal).ToArray())];
+        Acids = [.. ingredients.Select(AcidShares.Of)];
+        figures = [.. PropertyGroups.All.Select(g => ingredients.Select(i => GroupFigures.Of(i, g)).ToArray())];
+    }
+
+    /// <summary>The kind of each ingredient.</summary>
+    public IngredientKind[] Kinds { get; }
+
+    /// <summary>The kingdom that each comes from, where it is known.</summary>
+    public OriginKind?[] Origins { get; }
+
+    /// <summary>The functions of each, none twice.</summary>
+    public string[][] Functions { get; }
+
+    /// <summary>The fatty acids of each.</summary>
+    public AcidShares[] Acids { get; }
+
+    /// <summary>The figures of each in one group.</summary>
+    public IReadOnlyList<RangeFigure>[] Figures(PropertyGroup group) => figures[(int)group];
+}

@@ -1,0 +1,33 @@
+using System.Collections.Frozen;
+using Materia.Search.Analysis;
+
+namespace Materia.Search.Querying;
+
+/// <summary>Typed text as words to look up.</summary>
+/// <param name="Words">The words.</param>
+/// <param name="Whole">All words written as one.</param>
+internal sealed record TextQuery(IReadOnlyList<Word> Words, Word Whole)
+{
+    // What people write before a registry number; the number says it all.
+    private static readonly FrozenSet<string> RegistryLabels = ["cas", "ec", "einecs"];
+
+    /// <summary>Folds typed text; what goes beyond the limits of <see cref="SearchRequest"/> is cut off.</summary>
+    public static TextQuery Of(string text)
+    {
+        var words = AllWords(text.Length <= SearchRequest.LongestText ? text : text[..SearchRequest.LongestText]);
+        IReadOnlyList<Word> kept = [.. words.Take(SearchRequest.MostWords)];
+        return new TextQuery(kept, Word.Join(kept));
+    }
+
+    /// <summary>The words of typed text, without the label of a registry number.</summary>
+    public static IReadOnlyList<Word> AllWords(string text)
+    {
+        var words = Wording.Of(text);
+        return [.. words.Where((w, i) => !(RegistryLabels.Contains(w.Plain) && i + 1 < words.Count && words[i + 1].IsNumber))];
+    }
+
+    /// <summary>The same text with two neighbouring words written as one, for each pair: <c>rose hip oil</c> as <c>rosehip oil</c>.</summary>
+    public IEnumerable<TextQuery> WithPairsJoined() =>
+        Enumerable.Range(0, Math.Max(0, Words.Count - 1)).Select(i =>
+            this with { Words = [.. Words.Take(i), Word.Join(Words[i], Words[i + 1]), .. Words.Skip(i + 2)] });
+}

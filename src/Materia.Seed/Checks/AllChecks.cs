@@ -1,0 +1,37 @@
+using Materia.Seed.Reading;
+
+namespace Materia.Seed.Checks;
+
+/// <summary>The list of checks, one class for each concern.</summary>
+internal static class AllChecks
+{
+    private static readonly Action<LoadedSeed, FaultList>[] Checks =
+    [
+        Identities.Check,
+        FormerIds.Check,
+        TableKeys.Check,
+        SourceKeys.Check,
+        EvidenceRules.Check,
+        CheckDigits.Check,
+        Names.Check,
+        DuplicateNames.Check,
+        LanguageTags.Check,
+        Figures.Check,
+        Repeats.Check,
+        UsedMarks.Check,
+        Profiles.Check,
+        Constituents.Check,
+        ComedogenicGrades.Check,
+        MolarMasses.Check,
+        Texts.Check,
+    ];
+
+    /// <summary>Runs every check over <paramref name="seed"/>.</summary>
+    public static void Run(LoadedSeed seed, FaultList faults)
+    {
+        foreach (var check in Checks)
+        {
+            check(seed, faults);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+using Materia.Catalogue;
+using Materia.Seed.Reading;
+
+namespace Materia.Seed.Checks;
+
+/// <summary>All statements of a seed directory, each with its place.</summary>
+internal static class Statements
+{
+    /// <summary>The statements of the ingredients, then those of the tables.</summary>
+    public static IEnumerable<Placed<Statement>> Of(LoadedSeed seed) =>
+        seed.Ingredients.SelectMany(i => Of(i.Value, i.Place))
+            .Concat(seed.FattyAcids.Select(a => new Placed<Statement>(a.Value, a.Place)))
+            .Concat(seed.Uses.Select(u => new Placed<Statement>(u.Value, u.Place)));
+
+    /// <summary>The elements of a list with their places.</summary>
+    public static IEnumerable<Placed<T>> Items<T>(IReadOnlyList<T> list, Place owner, string member)
+    {
+        for (var i = 0; i < list.Count; i++)
+        {
+            yield return new(list[i], owner.Item(member, i));
+        }
+    }
+
+    /// <summary>The statements of one ingredient.</summary>
+    public static IEnumerable<Placed<Statement>> Of(Ingredient ingredient, Place place)
+    {
+        var origin = ingredient.Origin is { } known ? [new Placed<Statement>(known, place.Member("origin"))] : Array.Empty<Placed<Statement>>();
+        return origin
+            .Concat(Items<Statement>(ingredient.Names, place, "names"))
+            .Concat(Items<Statement>(ingredient.Numbers, place, "numbers"))
+            .Concat(Items<Statement>(ingredient.Functions, place, "functions"))
+            .Concat(Items<Statement>(ingredient.Properties, place, "properties"))
+            .Concat(Items(ingredient.FattyAcidProfiles, place, "fattyAcidProfiles")
+                .SelectMany(profile => Items<Statement>(profile.Value.Shares, profile.Place, "shares")))
+            .Concat(Items<Statement>(ingredient.Constituents, place, "constituents"))
+            .Concat(Items<Statement>(ingredient.Comedogenic, place, "comedogenic"))
+            .Concat(Items<Statement>(ingredient.Cautions, place, "cautions"));
+    }
+}

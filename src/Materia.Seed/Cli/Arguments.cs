@@ -1,0 +1,68 @@
+using Materia.Data;
+
+namespace Materia.Seed.Cli;
+
+/// <summary>A command line that was understood.</summary>
+internal sealed record Arguments
+{
+    /// <summary>The directory meant when none is named.</summary>
+    public const string DefaultDirectory = "seed-data";
+
+    /// <summary>The command.</summary>
+    public required string Command { get; init; }
+
+    /// <summary>The seed directory.</summary>
+    public string Directory { get; init; } = DefaultDirectory;
+
+    /// <summary>The database that options name, or <see langword="null"/> when none does.</summary>
+    public DatabaseSettings? Database { get; init; }
+
+    /// <summary>Reads a command line; <paramref name="fault"/> says what was not understood when the result is <see langword="null"/>.</summary>
+    public static Arguments? Parse(IReadOnlyList<string> args, out string? fault)
+    {
+        fault = null;
+        if (args.Count == 0)
+        {
+            fault = "no command";
+            return null;
+        }
+
+        if (!SeedCommand.Names.Contains(args[0], StringComparer.Ordinal))
+        {
+            fault = $"unknown command {args[0]}";
+            return null;
+        }
+
+        string? directory = null;
+        DatabaseSettings? database = null;
+        for (var i = 1; i < args.Count; i++)
+        {
+            if (args[i] is "--sqlite" or "--postgres")
+            {
+                fault = args[0] != SeedCommand.Load ? $"{args[i]} belongs to {SeedCommand.Load}"
+                    : i + 1 == args.Count ? $"{args[i]} needs a value"
+                    : database is not null ? "two databases are named"
+                    : null;
+                database = fault is null ? Settings(args[i], args[++i]) : null;
+            }
+            else
+            {
+                fault = args[i].StartsWith('-') ? $"unknown option {args[i]}"
+                    : directory is not null ? $"a second directory {args[i]}"
+                    : null;
+                directory = args[i];
+            }
+
+            if (fault is not null)
+            {
+                return null;
+            }
+        }
+
+        return new Arguments { Command = args[0], Directory = directory ?? DefaultDirectory, Database = database };
+    }
+
+    private static DatabaseSettings Settings(string option, string value) => option == "--sqlite"
+        ? new DatabaseSettings { Provider = DatabaseProvider.Sqlite, ConnectionString = $"Data Source={value}" }
+        : new DatabaseSettings { Provider = DatabaseProvider.PostgreSql, ConnectionString = value };
+}

@@ -1,0 +1,107 @@
+using Materia.Catalogue;
+using Materia.Chemistry;
+using Materia.Formulation.Batches;
+using Materia.Formulation.Normalising;
+
+namespace Materia.Formulation;
+
+/// <summary>A formula that holds together: known materials, and percentages that add up to exactly 100.</summary>
+public sealed class NormalisedFormula
+{
+    /// <summary>The most lines that a formula may have.</summary>
+    public const int MostLines = 200;
+
+    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, IReadOnlyList<string> notes)
+    {
+        Title = submitted.Title;
+        Use = submitted.Use is null ? null : release.FindUse(submitted.Use);
+        Market = submitted.Market;
+        Lines = lines;
+        Batch = batch;
+        OverrunPercent = submitted.Whip?.OverrunPercent;
+        Notes = notes;
+    }
+
+    /// <summary>The title, where one was given.</summary>
+    public string? Title { get; }
+
+    /// <summary>What the product is for, where it was given.</summary>
+    public ProductUse? Use { get; }
+
+    /// <summary>The market, where one was given.</summary>
+    public Market? Market { get; }
+
+    /// <summary>The lines, in the order given.</summary>
+    public IReadOnlyList<NormalisedLine> Lines { get; }
+
+    /// <summary>How much to make, where it was given.</summary>
+    public NormalisedBatch? Batch { get; }
+
+    /// <summary>The gain in volume by whipping [%], where it was given.</summary>
+    public decimal? OverrunPercent { get; }
+
+    /// <summary>What was taken otherwise than it was written, in sentences.</summary>
+    public IReadOnlyList<string> Notes { get; }
+
+    /// <summary>Checks <paramref name="formula"/> and works out its percentages.</summary>
+    /// <returns>The normalised formula, or all its faults (at most <see cref="FaultList.Limit"/>).</returns>
+    public static Normalisation Create(Formula formula, Release release)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        ArgumentNullException.ThrowIfNull(release);
+        var faults = new FaultList();
+        List<string> notes = [];
+        if (formula.Lines.Count is 0 or > MostLines)
+        {
+            faults.Add("/lines", formula.Lines.Count == 0
+                ? "A formula needs at least one line, such as { \"ingredient\": \"shea-butter\", \"percent\": 100 }."
+                : $"A formula has at most {MostLines} lines, and this one has {formula.Lines.Count}. Add up lines of the same material, or split the formula.");
+            return new Normalisation(null, faults.All);
+        }
+
+        HeadRules.Check(formula, release, faults);
+        var materials = new MaterialRules(release, faults, notes);
+        var found = formula.Lines.Select((line, i) => materials.Find(line.Ingredient, line.Own, $"/lines/{i}")).ToList();
+        var percentages = LineAmounts.Percentages(formula.Lines, faults, notes);
+        var batch = BatchRules.Check(formula.Batch, faults, notes);
+        if (faults.Any || percentages is null)
+        {
+            return new Normalisation(null, faults.All);
+        }
+
+        var lines = formula.Lines.Select((line, i) => new NormalisedLine(line, found[i]!, percentages[i])).ToList();
+        foreach (var twice in lines.CountBy(l => l.Material).Where(p => p.Value > 1))
+        {
+            notes.Add($"\"{twice.Key}\" stands on {twice.Value} lines; results count them together.");
+        }
+
+        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, notes), []);
+    }
+
+    /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>
+    public Blend Blend(Release release, bool explain)
+    {
+        var order = new List<string>();
+        var fractions = new Dictionary<string, (decimal Percent, Ingredient Ingredient)>(StringComparer.Ordinal);
+        foreach (var (part, percent) in Lines.SelectMany(l => l.Parts.Select(p => (p, p.Share * l.Percent))))
+        {
+            var id = part.Ingredient.Id;
+            if (fractions.TryGetValue(id, out var sum))
+            {
+                fractions[id] = (sum.Percent + percent, part.Ingredient);
+            }
+            else
+            {
+                order.Add(id);
+                fractions.Add(id, (percent, part.Ingredient));
+            }
+        }
+
+        return new Blend([.. order.Select(id => new BlendComponent(id, (double)(fractions[id].Percent / 100), fractions[id].Ingredient))], release, explain);
+    }
+}
+
+/// <summary>What came of normalising a formula: the formula or its faults.</summary>
+/// <param name="Formula">The normalised formula; <see langword="null"/> when there is any fault.</param>
+/// <param name="Faults">What has to be put right.</param>
+public sealed record Normalisation(NormalisedFormula? Formula, IReadOnlyList<FormulaFault> Faults);
