@@ -28,7 +28,7 @@ public class ConcurrencyTests
             TestContext.Current.CancellationToken, TaskCreationOptions.LongRunning, TaskScheduler.Default)));
 
         found.ShouldBe(expected);
-        expected.Distinct().Count().ShouldBeGreaterThan(20, "otherwise agreement would say little");
+        expected.Distinct().Count().ShouldBeGreaterThan(15, "otherwise agreement would say little");
     }
 
     private static string Describe(SearchRequest request) => System.Text.Json.JsonSerializer.Serialize(Sample.Index.Search(request));
