@@ -94,9 +94,11 @@ public static class MateriaApi
             .ProducesProblem(StatusCodes.Status500InternalServerError)
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
         v1.MapIngredients();
+        v1.MapSuggestions();
         v1.MapEvaluations();
         v1.MapFattyAcids();
         v1.MapSources();
+        v1.MapMethods();
         v1.MapUses();
         v1.MapRelease();
     }

@@ -83,4 +83,18 @@ public sealed class QueryReader(IQueryCollection query, RequestFaults faults)
 
         return words;
     }
+
+    /// <summary>The value of a parameter that takes one of a closed list of words; the first of the enumeration when it is absent.</summary>
+    /// <typeparam name="T">The words' enumeration.</typeparam>
+    public T Word<T>(string name)
+        where T : struct, Enum
+    {
+        var words = Words<T>(name);
+        if (words.Count > 1)
+        {
+            faults.Add("?" + name, $"{name} takes one word; keep one.");
+        }
+
+        return words.Count == 0 ? default : words[0];
+    }
 }

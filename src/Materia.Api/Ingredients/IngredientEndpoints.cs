@@ -13,10 +13,20 @@ public static class IngredientEndpoints
     /// <summary>The path of an ingredient's record.</summary>
     public static string Path(string id) => "/v1/ingredients/" + id;
 
-    /// <summary>Adds <c>GET /ingredients/{id}</c>.</summary>
+    /// <summary>Adds <c>GET /ingredients</c> and <c>GET /ingredients/{id}</c>.</summary>
     public static IEndpointRouteBuilder MapIngredients(this IEndpointRouteBuilder routes)
     {
         var ingredients = routes.MapGroup("/ingredients").WithTags("Ingredients");
+        ingredients.MapGet("", Search)
+            .WithName("SearchIngredients")
+            .WithSummary("Search the catalogue")
+            .WithDescription(
+                "Finds ingredients by name, kind, function, origin and figures; everything that is asked must hold. An ingredient without the figure asked for is not found. " +
+                "Each hit says why it was found; facets count the matches. Where there are more, next and the Link header lead to the next page.")
+            .WithQuery(IngredientQueryParameters.All)
+            .WithExample("/v1/ingredients?kind=butter&melting=..36&sort=melting")
+            .WithExample("/v1/ingredients?text=shea%20buter")
+            .WithExample("/v1/ingredients?acid=18:1n-9:40..&comedogenic=..2&limit=5");
         ingredients.MapGet("/{id}", Get)
             .WithName("GetIngredient")
             .WithSummary("The whole record of an ingredient")
@@ -27,6 +37,33 @@ public static class IngredientEndpoints
             .ProducesProblem(StatusCodes.Status404NotFound)
             .WithExample("/v1/ingredients/kaolin");
         return routes;
+    }
+
+    private static Results<CatalogueResult<SearchAnswer>, ProblemHttpResult> Search(HttpContext context, ServedRelease served)
+    {
+        var faults = new RequestFaults();
+        var request = IngredientQuery.Read(context.Request.Query, faults);
+        if (faults.Any)
+        {
+            return Problems.InvalidRequest(faults);
+        }
+
+        var page = served.Index.Search(request);
+        IngredientQuery.Note(page.Faults, faults);
+        if (faults.Any)
+        {
+            return Problems.InvalidRequest(faults);
+        }
+
+        NextLink.Add(context, page.Next);
+        return new CatalogueResult<SearchAnswer>(served, new()
+        {
+            Total = page.Total,
+            Items = [.. page.Hits.Select(hit => IngredientHit.Of(served.Summaries[hit.IngredientId], hit.Matched))],
+            Facets = page.Facets,
+            DidYouMean = [.. page.DidYouMean.Select(SuggestedName.Of)],
+            Next = page.Next,
+        });
     }
 
     private static Results<CatalogueResult<IngredientRecord>, RedirectHttpResult, ProblemHttpResult> Get(

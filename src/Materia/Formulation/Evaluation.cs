@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Text.Json.Serialization;
 using Materia.Formulation.Sections;
 
@@ -27,7 +28,7 @@ public sealed record Evaluation
 
     /// <summary>The results by section, in the order of <see cref="EvaluationSections.All"/>.</summary>
     [JsonIgnore]
-    public required IReadOnlyDictionary<EvaluationSection, object> Results { get; init; }
+    public IReadOnlyDictionary<EvaluationSection, object> Results { get; init; } = FrozenDictionary<EvaluationSection, object>.Empty;
 
     /// <summary>The result of <paramref name="section"/>, or <see langword="null"/> when it was not asked for.</summary>
     public T? Of<T>(EvaluationSection<T> section)

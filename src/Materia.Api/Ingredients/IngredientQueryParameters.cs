@@ -1,0 +1,53 @@
+using System.Text.Json.Nodes;
+using Materia.Api.Http;
+using Materia.Catalogue;
+using Materia.Search;
+
+namespace Materia.Api.Ingredients;
+
+/// <summary>The query parameters of an ingredient search.</summary>
+public static class IngredientQueryParameters
+{
+    /// <summary>How many hits a page has when nothing is asked.</summary>
+    public const int UsualLimit = 20;
+
+    private const string RangeForm = " Written low..high, either end open.";
+
+    /// <summary>All of them.</summary>
+    public static QueryParameter[] All { get; } =
+    [
+        new("text", "Words of any name in any language (INCI, common, botanical, synonym), or a CAS or EC number with or without hyphens. Accents and case do not matter, typing errors are forgiven, and the last word may be unfinished.") { Example = "shea" },
+        new("kind", "Kinds of material, one of which it must be.") { Repeatable = true, Words = KebabCase<IngredientKind>.Words, Example = new JsonArray("butter", "oil") },
+        new("function", "Functions in the official inventory's terms in kebab case, one of which it must have; the facets list those there are.") { Repeatable = true, Example = new JsonArray("skin-conditioning") },
+        new("origin", "Kingdoms, one of which it must come from.") { Repeatable = true, Words = KebabCase<OriginKind>.Words, Example = new JsonArray("plant") },
+        .. PropertyGroups.All.Select(group => new QueryParameter(group.Name(), Description(group) + RangeForm) { Example = Example(group) }),
+        new("acid", "The share of a fatty acid or alcohol [%], written symbol:low..high; 18:1n-9:40.. asks for 40 % oleic acid or more. A symbol without a position, such as 18:1, asks for the sum of its isomers. May stand several times; all must hold.") { Repeatable = true, Example = new JsonArray("18:1n-9:40..") },
+        new("rangeMatch", "When a stored range answers a range asked for: overlap (the usual) when they have a value in common, within when the stored one lies inside.") { Words = KebabCase<RangeMatch>.Words, Example = "within" },
+        new("sort", "The order of the hits, a minus for the greatest first. Without it by relevance, which without text is by name. Hits without the figure come last.") { Words = SearchSort.Words, Example = "melting" },
+        new("limit", "How many hits a page has.") { Value = QueryValue.Whole, Least = 1, Greatest = SearchRequest.GreatestLimit, Example = UsualLimit },
+        new("after", "The cursor of the next page, as next gave it. It holds for the same request within one release."),
+    ];
+
+    private static string Description(PropertyGroup group) => group switch
+    {
+        PropertyGroup.Melting => "Where it melts [Cel]: melting range, slip melting point, melting point, clear point or drop point.",
+        PropertyGroup.Iodine => "Iodine value [g/(100.g)].",
+        PropertyGroup.Saponification => "Saponification value [mg/g].",
+        PropertyGroup.Density => "Density near 20 Cel [g/mL].",
+        PropertyGroup.Viscosity => "Viscosity near 20 Cel [mPa.s].",
+        PropertyGroup.RequiredHlb => "HLB that an oil-in-water emulsion of it requires.",
+        PropertyGroup.Comedogenic => "Grades of the rabbit-ear assay, 0 to 5; they do not predict a finished product.",
+        _ => throw new ArgumentOutOfRangeException(nameof(group), group, "A property group without a description."),
+    };
+
+    private static string Example(PropertyGroup group) => group switch
+    {
+        PropertyGroup.Melting => "28..36",
+        PropertyGroup.Iodine => "50..80",
+        PropertyGroup.Saponification => "180..200",
+        PropertyGroup.Density => "0.9..0.95",
+        PropertyGroup.Viscosity => "..80",
+        PropertyGroup.RequiredHlb => "5..9",
+        _ => "..2",
+    };
+}

@@ -1,0 +1,76 @@
+using System.Net;
+using Materia.Api.Tests.Hosting;
+
+namespace Materia.Api.Tests.Reads;
+
+/// <summary>The reference tables and the release over HTTP.</summary>
+public abstract class ReferenceTableTests(ServedApi api)
+{
+    [Theory]
+    [InlineData("/v1/fatty-acids", "symbol", "18:1n-9")]
+    [InlineData("/v1/sources", "id", "recalled")]
+    [InlineData("/v1/uses", "id", "hair-mask-rinse-off")]
+    public async Task List_Table_IsWholeAndHoldsAKnownRow(string url, string key, string known)
+    {
+        var table = await api.Client.GetJsonAsync(url);
+
+        var items = table["items"]!.AsArray();
+        table["total"]!.GetValue<int>().ShouldBe(items.Count);
+        items.Select(i => i![key]!.GetValue<string>()).ShouldContain(known);
+        items.Select(i => i![key]!.GetValue<string>()).ShouldBeUnique();
+    }
+
+    [Fact]
+    public async Task GetSource_EveryListed_Is200()
+    {
+        var listed = await api.Client.GetJsonAsync("/v1/sources");
+
+        foreach (var source in listed["items"]!.AsArray())
+        {
+            var id = source!["id"]!.GetValue<string>();
+            (await api.Client.GetJsonAsync("/v1/sources/" + id))["title"]!.GetValue<string>().ShouldBe(source["title"]!.GetValue<string>());
+        }
+    }
+
+    [Fact]
+    public async Task GetSource_Misspelt_Is404WithTheNearest()
+    {
+        using var answer = await api.Client.GetAsync("/v1/sources/recaled", TestContext.Current.CancellationToken);
+
+        (await answer.ShouldBeProblemAsync(HttpStatusCode.NotFound))["detail"]!.GetValue<string>().ShouldContain("recalled");
+    }
+
+    [Fact]
+    public async Task GetRelease_CountsWhatTheTablesHold()
+    {
+        var release = await api.Client.GetJsonAsync("/v1/release");
+
+        release["number"]!.GetValue<int>().ShouldBe(1);
+        release["checksum"]!.GetValue<string>().ShouldMatch("^[0-9a-f]{64}$");
+        var counts = release["counts"]!;
+        counts["sources"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/sources"))["total"]!.GetValue<int>());
+        counts["fattyAcids"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/fatty-acids"))["total"]!.GetValue<int>());
+        counts["uses"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/uses"))["total"]!.GetValue<int>());
+        counts["ingredients"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/ingredients"))["total"]!.GetValue<int>());
+        counts["ingredientsByKind"]!.AsObject().Sum(k => k.Value!.GetValue<int>()).ShouldBe(counts["ingredients"]!.GetValue<int>());
+    }
+
+    [Fact]
+    public async Task ListMethods_NamesSourcesThatExist()
+    {
+        var methods = await api.Client.GetJsonAsync("/v1/methods");
+
+        var items = methods["items"]!.AsArray();
+        items.ShouldNotBeEmpty();
+        foreach (var source in items.SelectMany(m => m!["sources"].Texts()).Distinct())
+        {
+            (await api.Client.GetJsonAsync("/v1/sources/" + source))["id"]!.GetValue<string>().ShouldBe(source);
+        }
+    }
+}
+
+[Collection(nameof(SqliteApi))]
+public sealed class SqliteReferenceTableTests(SqliteApi api) : ReferenceTableTests(api);
+
+[Collection(nameof(PostgreSqlApi))]
+public sealed class PostgreSqlReferenceTableTests(PostgreSqlApi api) : ReferenceTableTests(api);
