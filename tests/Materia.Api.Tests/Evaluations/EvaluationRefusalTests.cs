@@ -22,8 +22,8 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 1, "percent": 2 } ] }""", "/lines/0/percent", "stands here twice")]
     [InlineData("""{ "lines": { "ingredient": "kaolin" } }""", "/lines", "A list [ … ] is expected")]
     [InlineData("""{ "market": "US", "lines": [] }""", "/market", "\"eu\", \"uk\", \"us\"")]
-    public async Task Post_UnreadableBody_Is400AtThePlace(string body, string pointer, string expected) =>
-        (await api.Client.RefuseAsync(body, HttpStatusCode.BadRequest, pointer)).ShouldContain(expected);
+    public async Task Post_UnreadableBody_Is400AtThePlace(string body, string place, string expected) =>
+        (await api.Client.RefuseAsync(body, HttpStatusCode.BadRequest, place)).ShouldContain(expected);
 
     [Theory]
     [InlineData("""{ "lines": [] }""", "/lines", "at least one line")]
@@ -34,8 +34,8 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 50 }, { "ingredient": "beeswax", "mass": 50, "unit": "g" } ] }""", "/lines/1/mass", "Use percent on every line")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "use": "soup" }""", "/use", "hair-mask-rinse-off")]
     [InlineData("""{ "lines": [ { "own": { "name": "Mine", "kind": "oil", "constituents": [ { "substance": "115-95-8", "percent": 1 } ] }, "percent": 100 } ] }""", "/lines/0/own/constituents/0/substance", "check digit")]
-    public async Task Post_FormulaThatDoesNotHold_Is422AtThePlace(string body, string pointer, string expected) =>
-        (await api.Client.RefuseAsync(body, HttpStatusCode.UnprocessableEntity, pointer)).ShouldContain(expected);
+    public async Task Post_FormulaThatDoesNotHold_Is422AtThePlace(string body, string place, string expected) =>
+        (await api.Client.RefuseAsync(body, HttpStatusCode.UnprocessableEntity, place)).ShouldContain(expected);
 
     [Fact]
     public async Task Post_UnknownIngredient_Is422WithTheNearest() =>

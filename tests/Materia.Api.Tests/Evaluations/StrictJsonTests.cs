@@ -17,11 +17,11 @@ public sealed class StrictJsonTests
     [InlineData("{\n \"lines\": [\n  { \"percent\": 12,5 }", "/lines/0/percent", "at line 3, byte 18")]
     [InlineData("""{ "a/b~c": tru }""", "/a~1b~0c", "around 'tru }'")]
     [InlineData("""{ "title": "\ud800" }""", "/title", "half of a \\u pair")]
-    public void Read_NotJson_PointsAtThePlaceWithAHint(string text, string pointer, string expected)
+    public void Read_NotJson_PointsAtThePlaceWithAHint(string text, string place, string expected)
     {
         var fault = Read(text).ShouldHaveSingleItem();
 
-        fault.Pointer.ShouldBe(pointer);
+        fault.Pointer.ShouldBe(place);
         fault.Message.ShouldContain(expected);
     }
 
