@@ -38,13 +38,13 @@ internal static class Posts
         return JsonNode.Parse(text)!.AsObject();
     }
 
-    /// <summary>Posts a text that must be refused, and gives the messages at <paramref name="pointer"/>.</summary>
-    public static async Task<string> RefuseAsync(this HttpClient client, string body, HttpStatusCode status, string pointer, string query = "")
+    /// <summary>Posts a text that must be refused, and gives the messages at <paramref name="place"/>.</summary>
+    public static async Task<string> RefuseAsync(this HttpClient client, string body, HttpStatusCode status, string place, string query = "")
     {
         using var answer = await client.PostAsync(body, query);
         var problem = await answer.ShouldBeProblemAsync(status);
         var errors = problem["errors"].ShouldNotBeNull().AsObject();
-        errors.Select(e => e.Key).ShouldContain(pointer);
-        return string.Join(' ', errors[pointer].Texts());
+        errors.Select(e => e.Key).ShouldContain(place);
+        return string.Join(' ', errors[place].Texts());
     }
 }
