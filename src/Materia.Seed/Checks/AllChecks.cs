@@ -17,6 +17,7 @@ internal static class AllChecks
         DuplicateNames.Check,
         LanguageTags.Check,
         Figures.Check,
+        Repeats.Check,
         UsedMarks.Check,
         Profiles.Check,
         Constituents.Check,

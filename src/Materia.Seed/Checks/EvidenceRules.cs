@@ -29,7 +29,7 @@ internal static class EvidenceRules
                 CheckRecollection(statement, kind, place, faults);
             }
 
-            if (statement.CheckIn is { } work && kinds.TryGetValue(work, out var place2) && place2 is SourceKind.Recollection or SourceKind.TradePractice)
+            if (statement.CheckIn is { } work && kinds.TryGetValue(work, out var workKind) && workKind is SourceKind.Recollection or SourceKind.TradePractice)
             {
                 faults.Add(place, $"checkIn \"{work}\" is no work that can be opened; name the work in which to look it up");
             }

@@ -53,15 +53,19 @@ internal static class Profiles
             }
             else if (acid.Alcohol != (profile.Of == ProfilePart.Alcohols))
             {
-                var (is_, half) = acid.Alcohol ? ("an alcohol", "acids") : ("an acid", "alcohols");
-                faults.Add(at, $"\"{share.Acid}\" is {is_} in a profile of {half}; correct the symbol or the profile's \"of\"");
+                var mismatch = acid.Alcohol ? "an alcohol in a profile of acids" : "an acid in a profile of alcohols";
+                faults.Add(at, $"\"{share.Acid}\" is {mismatch}; correct the symbol or the profile's \"of\"");
             }
         }
     }
 
     private static void CheckSum(FattyAcidProfile profile, Place at, FaultList faults)
     {
-        if (profile.Kind == ProfileKind.Sample)
+        if (profile.Shares.Count == 0)
+        {
+            faults.Add(at, "the profile has no shares; add them or remove the profile");
+        }
+        else if (profile.Kind == ProfileKind.Sample)
         {
             var sum = profile.Shares.Sum(Central);
             if (sum is < LeastSum or > GreatestSum)

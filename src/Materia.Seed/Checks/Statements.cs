@@ -21,7 +21,8 @@ internal static class Statements
         }
     }
 
-    private static IEnumerable<Placed<Statement>> Of(Ingredient ingredient, Place place)
+    /// <summary>The statements of one ingredient.</summary>
+    public static IEnumerable<Placed<Statement>> Of(Ingredient ingredient, Place place)
     {
         var origin = ingredient.Origin is { } known ? [new Placed<Statement>(known, place.Member("origin"))] : Array.Empty<Placed<Statement>>();
         return origin

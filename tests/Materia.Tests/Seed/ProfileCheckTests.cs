@@ -39,6 +39,16 @@ public sealed class ProfileCheckTests : IDisposable
         folder.ShouldReport(Butter, $"{{\n      \"label\": \"{label}\"", gist);
     }
 
+    [Fact]
+    public void Read_ProfileWithoutShares_IsReported()
+    {
+        var text = folder.Text(Butter);
+        var shares = text[text.IndexOf("        { \"acid\": \"16:0\", \"low\"", StringComparison.Ordinal)..];
+        folder.Edit(Butter, shares[..shares.IndexOf("      ]", StringComparison.Ordinal)], "");
+
+        folder.ShouldReport(Butter, "{\n      \"label\": \"ranges", "the profile has no shares");
+    }
+
     [Theory]
     [InlineData("31.5")]
     [InlineData("35")]

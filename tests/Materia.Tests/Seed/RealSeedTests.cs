@@ -10,6 +10,8 @@ namespace Materia.Tests.Seed;
 /// <summary>The seed data that is shipped.</summary>
 public sealed class RealSeedTests
 {
+    private static readonly Lazy<SeedResult> Shipped = new(() => SeedReader.Read(RepositoryRoot.SeedData));
+
     [Fact]
     public void Check_ShippedData_HasNoFault()
     {
@@ -21,7 +23,7 @@ public sealed class RealSeedTests
     [Fact]
     public void Read_ShippedData_HasEverySourceThatMethodsAndTheCaveatName()
     {
-        var content = SeedReader.Read(RepositoryRoot.SeedData).Content.ShouldNotBeNull();
+        var content = Shipped.Value.Content.ShouldNotBeNull();
         var sources = content.Sources.Select(s => s.Id).ToHashSet();
 
         Methods.All.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources)
@@ -32,7 +34,7 @@ public sealed class RealSeedTests
     [Fact]
     public void Write_EveryShippedIngredient_ReadsBackTheSame()
     {
-        var content = SeedReader.Read(RepositoryRoot.SeedData).Content.ShouldNotBeNull();
+        var content = Shipped.Value.Content.ShouldNotBeNull();
 
         content.Ingredients.ShouldNotBeEmpty();
         foreach (var ingredient in content.Ingredients)

@@ -55,6 +55,23 @@ public sealed class StatementCheckTests : IDisposable
         folder.ShouldReport(Butter, mark, gist);
     }
 
+    [Fact]
+    public void Read_StatementRepeatedWordForWord_IsReported()
+    {
+        const string Caution = "{ \"text\": \"Patch test it first.\", \"evidence\": \"common-practice\", \"source\": \"trade-practice\" }";
+        folder.Edit(Butter, Caution, $"{Caution}, {Caution}");
+
+        folder.ShouldReport(Butter, "Patch test", "the same statement stands here twice");
+    }
+
+    [Fact]
+    public void Read_AllergenFamilyRepeated_IsReported()
+    {
+        folder.Edit(Butter, "[ \"tree-nut\" ]", "[ \"tree-nut\", \"tree-nut\" ]");
+
+        folder.ShouldReport(Butter, "tree-nut", "allergen family tree-nut stands twice");
+    }
+
     [Theory]
     [InlineData(Butter, "beurre d'exemple", " beurre", " beurre", "begins or ends with a blank")]
     [InlineData(Butter, "beurre d'exemple", "beurre\u00A0", "beurre", "begins or ends with a blank")]
