@@ -62,7 +62,6 @@ public sealed class OperationDescription : IOpenApiOperationTransformer
             Required = parameter.Required,
             Description = parameter.Description,
             Schema = parameter.Repeatable ? new OpenApiSchema { Type = JsonSchemaType.Array, Items = schema } : schema,
-            Explode = parameter.Repeatable,
             Example = parameter.Example?.DeepClone(),
         };
     }

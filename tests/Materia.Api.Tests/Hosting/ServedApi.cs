@@ -74,8 +74,8 @@ public sealed class PostgreSqlApi(PostgreSqlServer server) : ServedApi(new Postg
 
 /// <summary>The classes that share the service on SQLite.</summary>
 [CollectionDefinition(nameof(SqliteApi))]
-public sealed class SqliteApiCollection : ICollectionFixture<SqliteApi>;
+public sealed class OnSqlite : ICollectionFixture<SqliteApi>;
 
 /// <summary>The classes that share the service on PostgreSQL.</summary>
 [CollectionDefinition(nameof(PostgreSqlApi))]
-public sealed class PostgreSqlApiCollection : ICollectionFixture<PostgreSqlApi>;
+public sealed class OnPostgreSql : ICollectionFixture<PostgreSqlApi>;

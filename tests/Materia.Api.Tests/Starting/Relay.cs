@@ -29,7 +29,12 @@ internal sealed class Relay : IAsyncDisposable
         var port = ((IPEndPoint)listener.Server.LocalEndPoint!).Port;
         ConnectionString = new NpgsqlConnectionStringBuilder(connectionString)
         {
-            Host = "127.0.0.1", Port = port, SslMode = SslMode.Disable, GssEncryptionMode = GssEncryptionMode.Disable, Timeout = 5, Pooling = false,
+            Host = "127.0.0.1",
+            Port = port,
+            SslMode = SslMode.Disable,
+            GssEncryptionMode = GssEncryptionMode.Disable,
+            Timeout = 5,
+            Pooling = false,
         }.ToString();
     }
 

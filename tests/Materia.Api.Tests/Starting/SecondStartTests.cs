@@ -1,4 +1,3 @@
-using Materia.Api.Tests.Databases;
 using Materia.Api.Tests.Hosting;
 using Materia.Data;
 
