@@ -1,8 +1,8 @@
 namespace Materia.Chemistry.Melting;
 
 /// <summary>
-/// Melting points of the beta form that were measured and go before the correlation. All three are recalled from the works
-/// named and were not looked up there.
+/// Melting points of the most stable beta form that were measured and go before the correlation: arishima-1991, read in
+/// the abstract.
 /// </summary>
 public static class MeasuredTriacylglycerols
 {
@@ -12,9 +12,9 @@ public static class MeasuredTriacylglycerols
 
     private static readonly Dictionary<Triacylglycerol, (double Celsius, string Source)> Beta = new()
     {
-        [new(S, O, S)] = (43.0, "sato-1989"),
-        [new(P, O, P)] = (36.7, "sato-1989"),
-        [new(P, O, S)] = (35.5, "arishima-1991"),
+        [new(S, O, S)] = (43.0, "arishima-1991"),
+        [new(P, O, P)] = (36.7, "arishima-1991"),
+        [new(P, O, S)] = (35.9, "arishima-1991"),
     };
 
     /// <summary>The melting point of the beta form [Cel] with its source, or <see langword="null"/>.</summary>

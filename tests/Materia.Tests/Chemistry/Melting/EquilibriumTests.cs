@@ -1,0 +1,117 @@
+using CsCheck;
+using Materia.Chemistry.Melting;
+
+namespace Materia.Tests.Chemistry.Melting;
+
+/// <summary>The solver against the certain way, against closed forms, and against what must hold of any blend.</summary>
+public sealed class EquilibriumTests
+{
+    private static readonly CrystalClass[] Crystallising = [.. Enum.GetValues<CrystalClass>().Where(c => c != CrystalClass.Liquid)];
+
+    /// <summary>Blends of up to 14 species over all classes, some rare, with melting points from −40 to 90 °C.</summary>
+    private static readonly Gen<List<Species>> Blends =
+        Gen.Select(Gen.Int[0, Crystallising.Length], Gen.Double[-4, 0], Gen.Double[200, 900], Gen.Double[-40, 90], Gen.Double[25, 230])
+            .Select((c, logMoles, molarMass, melting, enthalpy) => new Species(
+                c == Crystallising.Length ? CrystalClass.Liquid : Crystallising[c], Math.Pow(10, logMoles), molarMass, melting + 273.15, 1000 * enthalpy))
+            .List[1, 14];
+
+    [Fact]
+    public void SolidContentAt_GeneratedBlends_AgreesWithNestedBisection() =>
+        Blends.Sample(
+            species =>
+            {
+                var equilibrium = new PhaseEquilibrium(new SpeciesSystem(species, ClassTable.Of));
+                for (var t = -10; t <= 80; t += 9)
+                {
+                    // A tenth of a point is the agreement asked for; both ways solve the same equations to far less.
+                    equilibrium.SolidContentAt(t).ShouldBe(NestedBisection.SolidContentAt(species, ClassTable.Of, t), 0.1, $"{t} °C");
+                }
+            },
+            iter: 300);
+
+    [Fact]
+    public void Curve_GeneratedBlends_NeverRisesOnHeating() =>
+        Blends.Sample(
+            species =>
+            {
+                var equilibrium = new PhaseEquilibrium(new SpeciesSystem(species, ClassTable.Of));
+                var before = double.PositiveInfinity;
+                for (var t = -10.0; t <= 80; t += 0.5)
+                {
+                    var solid = equilibrium.SolidContentAt(t);
+                    solid.ShouldBeInRange(0, 100 + 1e-9);
+
+                    // 1e-4 points is ten times the solver's own tolerance.
+                    solid.ShouldBeLessThanOrEqualTo(before + 1e-4, $"{t} °C");
+                    before = solid;
+                }
+            },
+            iter: 300);
+
+    [Fact]
+    public void SolidContentAt_AnyOrderOfTemperatures_GivesTheSame() =>
+        Gen.Select(Blends, Gen.Double[-10, 80].Array[2, 12]).Sample(
+            (species, temperatures) =>
+            {
+                var system = new SpeciesSystem(species, ClassTable.Of);
+                var warm = new PhaseEquilibrium(system);
+                foreach (var t in temperatures)
+                {
+                    // Starts carried over must not change the answer beyond the solver's tolerance.
+                    warm.SolidContentAt(t).ShouldBe(new PhaseEquilibrium(system).SolidContentAt(t), 1e-4);
+                }
+            },
+            iter: 300);
+
+    [Theory]
+    [InlineData(0.2, 40)]
+    [InlineData(0.5, 50)]
+    [InlineData(0.9, 60)]
+    public void TemperatureAt_OneCrystallisingSpecies_IsOnTheIdealLiquidus(double fraction, double expectedAbove)
+    {
+        // Schröder-van Laar: ln x = (ΔH/R)(1/Tm − 1/T), exact for one species that crystallises alone.
+        const double Melting = 342.45, Enthalpy = 61200;
+        Species[] species = [new(CrystalClass.FreeAcid, fraction, 284.5, Melting, Enthalpy), new(CrystalClass.Liquid, 1 - fraction, 284.5, double.PositiveInfinity, 0)];
+        var liquidus = (1 / ((1 / Melting) - (8.314462618 / Enthalpy * Math.Log(fraction)))) - 273.15;
+
+        // The curve ends within 0.02 °C of its level, here a thousandth of a percent of solid.
+        MeltingFats.Curve(species).TemperatureAt(0.001)!.Value.ShouldBe(liquidus, 0.05);
+        liquidus.ShouldBeGreaterThan(expectedAbove);
+    }
+
+    [Fact]
+    public void SolidContentAt_IdealSolidSolution_KeepsTheEquilibriumRatios()
+    {
+        // θ = 1: x_solid/x_liquid = K for each species, the textbook lens of two isomorphous substances.
+        ClassParameters ideal = new(Polymorph.Beta, 0, 1, 1);
+        Species[] species = [new(CrystalClass.WaxEster, 0.5, 500, 340, 80_000), new(CrystalClass.WaxEster, 0.5, 500, 320, 80_000)];
+        var equilibrium = new PhaseEquilibrium(new SpeciesSystem(species, _ => ideal));
+        equilibrium.SolidContentAt(56);
+        var solid = equilibrium.Solid;
+        double s = solid[0] + solid[1], l = 1 - s;
+        for (var i = 0; i < 2; i++)
+        {
+            var k = Math.Exp(80_000 / 8.314462618 * ((1 / 329.15) - (1 / species[i].MeltingPoint)));
+
+            // Six digits: the solver's tolerance is nine.
+            (solid[i] / s / ((0.5 - solid[i]) / l) / k).ShouldBe(1, 1e-6);
+        }
+    }
+
+    [Fact]
+    public void SolidContentAt_OneSpecies_IsAllSolidBelowAndAllLiquidAbove()
+    {
+        var curve = MeltingFats.Curve([new(CrystalClass.Alcohol, 1, 242, 322.65, 57_000)]);
+        // The least liquid that the solver looks for is e^-14 of the whole.
+        curve.At(49).ShouldBe(100, 1e-3);
+        curve.At(50).ShouldBe(0);
+    }
+
+    [Fact]
+    public void SolidContentAt_OnlyLiquids_IsNothing()
+    {
+        var curve = MeltingFats.Curve([new(CrystalClass.Liquid, 1, 300, double.PositiveInfinity, 0)]);
+        curve.At(-10).ShouldBe(0);
+        curve.TemperatureAt(1).ShouldBeNull();
+    }
+}
