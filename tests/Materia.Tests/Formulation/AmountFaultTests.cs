@@ -18,6 +18,10 @@ public sealed class AmountFaultTests
         Fault(Of(Half, Percent("kaolin", percent)), "/lines/1/percent").Message.ShouldContain("over 0");
 
     [Fact]
+    public void Create_PercentTooSmallToCount_IsAFault() =>
+        Fault(Of(Percent("kaolin", 1e-11m), Balance("olive-oil")), "/lines/0/percent").Message.ShouldContain("too small");
+
+    [Fact]
     public void Create_PercentOverOneHundred_IsAFault() =>
         Fault(Of(Percent("kaolin", 100.5m)), "/lines/0/percent").Message.ShouldContain("at most 100");
 

@@ -59,7 +59,7 @@ internal static class JsonHint
     private static string Shown(ReadOnlySpan<byte> rest)
     {
         var cut = Encoding.UTF8.GetString(rest[..Math.Min(rest.Length, 12)]);
-        return new string([.. cut.TakeWhile(c => !char.IsControl(c) && c != '�')]);
+        return new string([.. cut.TakeWhile(c => !char.IsControl(c) && c != '\uFFFD')]);
     }
 
     private static int Offset(ReadOnlySpan<byte> utf8, long line, long place)

@@ -52,7 +52,7 @@ internal static partial class JsonScalar
 
         if (element.ValueKind == JsonValueKind.Number)
         {
-            return $"{Shorten(element.GetRawText())} is out of range or not whole; {expected} is expected here.";
+            return $"{Shorten(element.GetRawText())} is not a number that fits here; {expected}, is expected.";
         }
 
         if (element.ValueKind != JsonValueKind.String)
@@ -68,7 +68,7 @@ internal static partial class JsonScalar
 
         return decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
             ? $"Write this number without quotes: {Shorten(text)}."
-            : $"\"{Shorten(text)}\" is not a number; {expected} (without quotes) is expected here.";
+            : $"\"{Shorten(text)}\" is not a number; {expected}, is expected here, without quotes.";
     }
 
     private static string? Word(JsonElement element, Type type)

@@ -8,6 +8,9 @@ namespace Materia.Api.Evaluations.Reading;
 /// <summary>Reads through a text to see whether it is JSON at all, keeping track of the place.</summary>
 internal sealed class JsonSyntax
 {
+    /// <summary>The deepest nesting that the reader takes; a formula needs eight.</summary>
+    private const int Deepest = 64;
+
     private readonly List<Container> open = [];
 
     private JsonSyntax()
@@ -22,7 +25,7 @@ internal sealed class JsonSyntax
             return new FormulaFault(string.Empty, "The body is not UTF-8. Save or send it in UTF-8.");
         }
 
-        var reader = new Utf8JsonReader(utf8);
+        var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = Deepest });
         var syntax = new JsonSyntax();
         try
         {
@@ -35,6 +38,10 @@ internal sealed class JsonSyntax
             }
 
             return null;
+        }
+        catch (JsonException) when (syntax.open.Count >= Deepest)
+        {
+            return new FormulaFault(string.Empty, $"Objects and lists are nested more than {Deepest} deep here; take the extra brackets out.");
         }
         catch (JsonException fault)
         {

@@ -84,6 +84,10 @@ internal sealed class AmountRules(FaultList faults)
         {
             faults.Add($"{pointer}/percent", $"A percentage is over 0, and {Fault.Text(percent)} is not. Correct it, or leave the line out.");
         }
+        else if (percent < LineAmounts.Step)
+        {
+            faults.Add($"{pointer}/percent", $"{Fault.Text(percent)} % is too small a share to count. Leave the line out, or correct the percentage.");
+        }
         else if (percent > 100)
         {
             faults.Add($"{pointer}/percent", $"A percentage is at most 100, and {Fault.Text(percent)} is not. Correct it; if it is a mass, give \"mass\" and \"unit\" on every line.");

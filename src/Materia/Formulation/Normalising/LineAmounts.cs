@@ -8,10 +8,11 @@ internal static class LineAmounts
     /// <summary>How far a sum of percentages may be from 100 and still be taken as rounding [percentage points].</summary>
     public const decimal SumTolerance = 0.01m;
 
-    /// <summary>Decimal places of a percentage that had to be divided; fine enough for a milligram in a thousand tonnes.</summary>
+    /// <summary>Decimal places of a percentage that had to be divided: fine enough for a milligram in a thousand tonnes.</summary>
     private const int Places = 10;
 
-    private static readonly decimal Step = new(1, 0, 0, false, Places);
+    /// <summary>The smallest percentage that counts [%].</summary>
+    public static readonly decimal Step = new(1, 0, 0, false, Places);
 
     /// <summary>The percentages in the order of the lines, which add up to exactly 100; <see langword="null"/> when they cannot be told, with the faults added.</summary>
     public static IReadOnlyList<decimal>? Percentages(IReadOnlyList<FormulaLine> lines, FaultList faults, List<string> notes)

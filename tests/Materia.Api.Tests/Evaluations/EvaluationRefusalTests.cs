@@ -1,0 +1,105 @@
+using System.Net;
+using System.Text;
+using Materia.Api.Evaluations;
+using Materia.Api.Tests.Hosting;
+
+namespace Materia.Api.Tests.Evaluations;
+
+/// <summary>Formulas that cannot be evaluated: each answer says where the fault is and what to do.</summary>
+public abstract class EvaluationRefusalTests(ServedApi api)
+{
+    [Theory]
+    [InlineData("", "", "The body is empty")]
+    [InlineData("null", "", "send a JSON object")]
+    [InlineData("[]", "", "An object { … } is expected")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin" """, "/lines/0/ingredient", "close the brackets")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 12,5 } ] }""", "/lines/0/percent", "with a dot")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": NaN } ] }""", "/lines/0/percent", "NaN and Infinity are no numbers")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": "12,5" } ] }""", "/lines/0/percent", "without quotes: 12.5")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": "NaN" } ] }""", "/lines/0/percent", "\"NaN\" is not a number")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 1e308 } ] }""", "/lines/0/percent", "1e308 is not a number that fits")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percnt": 100 } ] }""", "/lines/0/percnt", "Did you mean \"percent\"?")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 1, "percent": 2 } ] }""", "/lines/0/percent", "stands here twice")]
+    [InlineData("""{ "lines": { "ingredient": "kaolin" } }""", "/lines", "A list [ … ] is expected")]
+    [InlineData("""{ "market": "US", "lines": [] }""", "/market", "\"eu\", \"uk\", \"us\"")]
+    public async Task Post_UnreadableBody_Is400AtThePlace(string body, string place, string expected) =>
+        (await api.Client.RefuseAsync(body, HttpStatusCode.BadRequest, place)).ShouldContain(expected);
+
+    [Theory]
+    [InlineData("""{ "lines": [] }""", "/lines", "at least one line")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin" } ] }""", "/lines/0/percent", "no amount")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": -5 } ] }""", "/lines/0/percent", "over 0")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 50 } ] }""", "/lines", "50 points are missing")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "balance": true }, { "ingredient": "beeswax", "balance": true } ] }""", "/lines/1/balance", "Only one line")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 50 }, { "ingredient": "beeswax", "mass": 50, "unit": "g" } ] }""", "/lines/1/mass", "Use percent on every line")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "use": "soup" }""", "/use", "hair-mask-rinse-off")]
+    [InlineData("""{ "lines": [ { "own": { "name": "Mine", "kind": "oil", "constituents": [ { "substance": "115-95-8", "percent": 1 } ] }, "percent": 100 } ] }""", "/lines/0/own/constituents/0/substance", "check digit")]
+    public async Task Post_FormulaThatDoesNotHold_Is422AtThePlace(string body, string place, string expected) =>
+        (await api.Client.RefuseAsync(body, HttpStatusCode.UnprocessableEntity, place)).ShouldContain(expected);
+
+    [Fact]
+    public async Task Post_UnknownIngredient_Is422WithTheNearest() =>
+        (await api.Client.RefuseAsync("""{ "lines": [ { "ingredient": "shae-buter", "percent": 100 } ] }""", HttpStatusCode.UnprocessableEntity, "/lines/0/ingredient"))
+            .ShouldContain("\"shea-butter\"");
+
+    [Fact]
+    public async Task Post_SeveralFaults_NamesAllOfThem()
+    {
+        using var answer = await api.Client.PostAsync("""{ "lines": [ { "ingredient": "nonsense", "percent": 0 }, { "percent": 100 } ], "whip": { "overrunPercent": 500 } }""");
+
+        (await answer.ShouldBeProblemAsync(HttpStatusCode.UnprocessableEntity))["errors"]!.AsObject().Select(e => e.Key).ShouldBe(
+            ["/lines/0/ingredient", "/lines/0/percent", "/lines/1/ingredient", "/whip/overrunPercent"], ignoreOrder: true);
+    }
+
+    [Fact]
+    public async Task Post_TenThousandLines_Is422() =>
+        (await api.Client.RefuseAsync(
+            $$"""{ "lines": [ {{string.Join(',', Enumerable.Repeat("""{ "ingredient": "kaolin", "percent": 0.01 }""", 10_000))}} ] }""", HttpStatusCode.UnprocessableEntity, "/lines"))
+            .ShouldContain("at most 200 lines");
+
+    [Fact]
+    public async Task Post_TwentyMegabytes_Is413()
+    {
+        var body = new byte[20_000_000];
+        Array.Fill(body, (byte)' ');
+
+        using var answer = await api.Client.PostAsync(body, "application/json");
+
+        await answer.ShouldBeProblemAsync(HttpStatusCode.RequestEntityTooLarge);
+    }
+
+    [Theory]
+    [InlineData("text/plain")]
+    [InlineData("application/x-www-form-urlencoded")]
+    [InlineData("application/json; charset=iso-8859-1")]
+    [InlineData("nonsense")]
+    [InlineData(null)]
+    public async Task Post_OtherContentType_Is415(string? contentType)
+    {
+        using var answer = await api.Client.PostAsync(Encoding.UTF8.GetBytes(EvaluationExample.Formula), contentType);
+
+        await answer.ShouldBeProblemAsync(HttpStatusCode.UnsupportedMediaType);
+    }
+
+    [Fact]
+    public async Task Post_NotUtf8_Is400()
+    {
+        using var answer = await api.Client.PostAsync([.. "{ \"title\": \""u8, 0xFF, .. "\" }"u8], "application/json");
+
+        (await answer.ShouldBeProblemAsync(HttpStatusCode.BadRequest))["detail"]!.GetValue<string>().ShouldContain("UTF-8");
+    }
+
+    [Theory]
+    [InlineData("?sections=melting", "?sections", "The sections are formula, fattyAcids")]
+    [InlineData("?sections=iodinevalue", "?sections", "Did you mean iodineValue?")]
+    [InlineData("?explain=yes", "?explain", "true or false")]
+    [InlineData("?section=flow", "?section", "Did you mean 'sections'?")]
+    public async Task Post_BadQuery_Is400(string query, string key, string expected) =>
+        (await api.Client.RefuseAsync(EvaluationExample.Formula, HttpStatusCode.BadRequest, key, query)).ShouldContain(expected);
+}
+
+[Collection(nameof(SqliteApi))]
+public sealed class SqliteEvaluationRefusalTests(SqliteApi api) : EvaluationRefusalTests(api);
+
+[Collection(nameof(PostgreSqlApi))]
+public sealed class PostgreSqlEvaluationRefusalTests(PostgreSqlApi api) : EvaluationRefusalTests(api);
