@@ -1,4 +1,5 @@
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Diagnostics;
 using Microsoft.Extensions.Logging;
 
 namespace Materia.Data;
@@ -30,6 +31,10 @@ public sealed class MateriaContextFactory : IDbContextFactory<MateriaContext>
     /// <summary>Makes a context; the caller disposes of it.</summary>
     public MateriaContext CreateDbContext() => create();
 
+    // Whether a change of the model lacks a migration is asked by a test, once, instead of at each start: the answer takes the
+    // better part of a second and cannot differ between two starts of one build.
     private static DbContextOptionsBuilder<T> Options<T>(ILoggerFactory? loggers)
-        where T : MateriaContext => new DbContextOptionsBuilder<T>().UseLoggerFactory(loggers);
+        where T : MateriaContext => new DbContextOptionsBuilder<T>()
+        .UseLoggerFactory(loggers)
+        .ConfigureWarnings(warnings => warnings.Ignore(RelationalEventId.PendingModelChangesWarning));
 }

@@ -12,6 +12,11 @@ internal static class PostgreSqlMigration
     public static async Task RunAsync(MateriaContext context, CancellationToken cancellation)
     {
         await CreateDatabaseAsync(context, cancellation);
+        if (!(await context.Database.GetPendingMigrationsAsync(cancellation)).Any())
+        {
+            return;
+        }
+
         await context.Database.OpenConnectionAsync(cancellation);
         try
         {

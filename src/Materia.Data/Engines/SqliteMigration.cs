@@ -12,6 +12,11 @@ internal static class SqliteMigration
         try
         {
             await context.Database.ExecuteSqlRawAsync("PRAGMA journal_mode = WAL", cancellation);
+            if (!(await context.Database.GetPendingMigrationsAsync(cancellation)).Any())
+            {
+                return;
+            }
+
             await DropAbandonedLockAsync(context, cancellation);
             await context.Database.MigrateAsync(cancellation);
         }

@@ -5,7 +5,7 @@ internal static class EditDistance
 {
     /// <summary>
     /// The least number of insertions, deletions, replacements and swaps of neighbours that turn one word into the other, no
-    /// letter being touched twice (optimal string alignment, Damerau 1964), as Lucene's automata count them.
+    /// letter being touched twice (optimal string alignment, after Damerau 1964).
     /// </summary>
     public static int Between(string a, string b)
     {

@@ -7,8 +7,8 @@ using Materia.Search.Analysis;
 namespace Materia.Search.Indexing;
 
 /// <summary>
-/// Looks typed words up in the index of names: Lucene holds the dictionary of words and the names that carry each, and walks
-/// the dictionary with Levenshtein automata for typing errors. Words reach it as terms; there is no query syntax to break.
+/// Looks typed words up in the index of names: Lucene holds the dictionary of words and, for each, the names that carry it.
+/// Words reach it as terms; there is no query syntax to break.
 /// Any number of threads may read at once.
 /// </summary>
 internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) : IDisposable
@@ -56,11 +56,9 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
 
         foreach (var prefix in Spellings(word).Select(s => new BytesRef(s)))
         {
-            var found = terms.SeekCeil(prefix) != TermsEnum.SeekStatus.END;
-            while (found && StringHelper.StartsWith(terms.Term, prefix))
+            foreach (var _ in TermsBeginningWith(terms, prefix))
             {
                 Mark(terms, grades, Grade.Prefix);
-                found = terms.MoveNext();
             }
         }
     }
@@ -69,21 +67,34 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     /// Grades the names that hold a word within the forgiven number of typing errors of this one; the first letter must be
     /// right. Numbers are never bent: a wrong digit is another substance.
     /// </summary>
+    /// <remarks>
+    /// The words of one first letter are few, and most fall out by their length, so comparing them costs some tens of
+    /// microseconds; building a Levenshtein automaton takes milliseconds for a common word and half a second for a word of 200
+    /// letters, which anybody could type.
+    /// </remarks>
     public void MarkNear(string field, Word word, byte[] grades)
     {
-        var edits = EditDistance.Forgiven(word.Plain.Length);
-        if (edits == 0 || word.IsNumber || segment?.GetTerms(field) is not { } dictionary)
+        var typed = word.Plain;
+        var errors = EditDistance.Forgiven(typed.Length);
+        if (errors == 0 || word.IsNumber || segment?.GetTerms(field)?.GetEnumerator() is not { } terms)
         {
             return;
         }
 
-        var near = new FuzzyTermsEnum(dictionary, new AttributeSource(), new Term(field, word.Plain), edits, 1, transpositions: true);
-        while (near.MoveNext())
+        foreach (var _ in TermsBeginningWith(terms, new BytesRef(typed[..(char.IsSurrogate(typed[0]) ? 2 : 1)])))
         {
-            var distance = EditDistance.Between(word.Plain, near.Term.Utf8ToString());
-            Mark(near, grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+            var term = terms.Term.Utf8ToString();
+            if (Math.Abs(term.Length - typed.Length) <= errors && EditDistance.Between(typed, term) is var distance && distance <= errors)
+            {
+                Mark(terms, grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+            }
         }
     }
+
+    /// <summary>True when a name holds exactly this word, or one that begins with it.</summary>
+    public bool Holds(string field, Word word, bool unfinished) =>
+        segment?.GetTerms(field)?.GetEnumerator() is { } terms
+        && Spellings(word).Select(s => new BytesRef(s)).Any(s => terms.SeekExact(s) || (unfinished && TermsBeginningWith(terms, s).Any()));
 
     /// <inheritdoc/>
     public void Dispose()
@@ -93,6 +104,17 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     }
 
     private static IEnumerable<string> Spellings(Word word) => word.Spelled is { } spelled ? [word.Plain, spelled] : [word.Plain];
+
+    // Walks the dictionary, which is in order; the term itself is where the enumeration stands.
+    private static IEnumerable<TermsEnum> TermsBeginningWith(TermsEnum terms, BytesRef prefix)
+    {
+        var found = terms.SeekCeil(prefix) != TermsEnum.SeekStatus.END;
+        while (found && StringHelper.StartsWith(terms.Term, prefix))
+        {
+            yield return terms;
+            found = terms.MoveNext();
+        }
+    }
 
     private static void Mark(TermsEnum terms, byte[] grades, byte grade)
     {

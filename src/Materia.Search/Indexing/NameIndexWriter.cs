@@ -9,8 +9,23 @@ using Materia.Search.Analysis;
 namespace Materia.Search.Indexing;
 
 /// <summary>Writes the names of a release's ingredients into an index in memory, a document for each name.</summary>
-internal static class NameIndexWriter
+internal sealed class NameIndexWriter : IDisposable
 {
+    // Only which names hold a word is ever asked: no positions, no counts, no lengths.
+    private static readonly FieldType TermsOnly = new() { IsIndexed = true, IsTokenized = true, OmitNorms = true, IndexOptions = IndexOptions.DOCS_ONLY };
+
+    private readonly WordStream words = new();
+    private readonly WordStream whole = new();
+    private readonly WordStream ids = new();
+    private readonly Document document;
+
+    private NameIndexWriter() => document =
+    [
+        new Field(NameIndex.Fields.Word, words, TermsOnly),
+        new Field(NameIndex.Fields.Whole, whole, TermsOnly),
+        new Field(NameIndex.Fields.Id, ids, TermsOnly),
+    ];
+
     /// <summary>Builds the index and the table of the names in it.</summary>
     public static (NameTable Table, NameIndex Index) Build(IReadOnlyList<Ingredient> ingredients)
     {
@@ -23,12 +38,13 @@ internal static class NameIndexWriter
         NameTable table;
         using (var writer = new IndexWriter(directory, settings))
         {
+            using var names = new NameIndexWriter();
             var last = -1;
-            table = NameTable.Build(ingredients, (name, words) =>
+            table = NameTable.Build(ingredients, (name, wordsOfName) =>
             {
-                var ids = name.Ingredient == last ? [] : IdsOf(ingredients[name.Ingredient]);
+                names.Set(wordsOfName, name.Ingredient == last ? null : ingredients[name.Ingredient]);
                 last = name.Ingredient;
-                writer.AddDocument(DocumentOf(words, ids));
+                writer.AddDocument(names.document);
             });
             writer.ForceMerge(1);
             writer.Commit();
@@ -37,37 +53,23 @@ internal static class NameIndexWriter
         return (table, new NameIndex(directory, DirectoryReader.Open(directory)));
     }
 
-    private static IEnumerable<string> IdsOf(Ingredient ingredient) => ingredient.FormerIds.Prepend(ingredient.Id);
-
-    private static Document DocumentOf(IReadOnlyList<Word> words, IEnumerable<string> ids)
+    /// <inheritdoc/>
+    public void Dispose()
     {
-        var document = new Document();
-        var pairs = words.Zip(words.Skip(1)).Where(p => !p.First.IsNumber && !p.Second.IsNumber).Select(p => Word.Join(p.First, p.Second));
-        foreach (var word in words.Concat(pairs))
-        {
-            Add(document, NameIndex.Fields.Word, word);
-        }
-
-        Add(document, NameIndex.Fields.Whole, Word.Join(words));
-        foreach (var id in ids)
-        {
-            Add(document, NameIndex.Fields.Id, Word.Join(Wording.Of(id)));
-        }
-
-        return document;
+        words.Dispose();
+        whole.Dispose();
+        ids.Dispose();
     }
 
-    private static void Add(Document document, string field, Word word)
+    // The first name of an ingredient carries its ids.
+    private void Set(IReadOnlyList<Word> name, Ingredient? firstOf)
     {
-        if (word.Plain.Length == 0)
-        {
-            return;
-        }
-
-        document.Add(new StringField(field, word.Plain, Field.Store.NO));
-        if (word.Spelled is { } spelled)
-        {
-            document.Add(new StringField(field, spelled, Field.Store.NO));
-        }
+        var pairs = name.Zip(name.Skip(1)).Where(p => !p.First.IsNumber && !p.Second.IsNumber).Select(p => Word.Join(p.First, p.Second));
+        words.Set(Spellings(name.Concat(pairs)));
+        whole.Set(Spellings([Word.Join(name)]));
+        ids.Set(firstOf is null ? [] : Spellings(firstOf.FormerIds.Prepend(firstOf.Id).Select(id => Word.Join(Wording.Of(id)))));
     }
+
+    private static IEnumerable<string> Spellings(IEnumerable<Word> of) =>
+        of.Where(w => w.Plain.Length > 0).SelectMany(w => w.Spelled is { } spelled ? new[] { w.Plain, spelled } : [w.Plain]);
 }

@@ -17,7 +17,9 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
             return typed;
         }
 
-        return query.WithPairsJoined().Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0) ?? Nearly(typed);
+        return query.WithPairsJoined((word, last) => index.Holds(NameIndex.Fields.Word, word, last))
+            .Select(AsTyped)
+            .FirstOrDefault(m => m.Ranked.Count > 0) ?? Nearly(typed);
     }
 
     private TextMatch AsTyped(TextQuery query)

@@ -26,8 +26,17 @@ internal sealed record TextQuery(IReadOnlyList<Word> Words, Word Whole)
         return [.. words.Where((w, i) => !(RegistryLabels.Contains(w.Plain) && i + 1 < words.Count && words[i + 1].IsNumber))];
     }
 
-    /// <summary>The same text with two neighbouring words written as one, for each pair: <c>rose hip oil</c> as <c>rosehip oil</c>.</summary>
-    public IEnumerable<TextQuery> WithPairsJoined() =>
-        Enumerable.Range(0, Math.Max(0, Words.Count - 1)).Select(i =>
-            this with { Words = [.. Words.Take(i), Word.Join(Words[i], Words[i + 1]), .. Words.Skip(i + 2)] });
+    /// <summary>The same text with two neighbouring words written as one, <c>rose hip oil</c> as <c>rosehip oil</c>, for each pair that makes a word.</summary>
+    /// <param name="isWord">Whether a word is known; told whether it comes last and may be unfinished.</param>
+    public IEnumerable<TextQuery> WithPairsJoined(Func<Word, bool, bool> isWord)
+    {
+        for (var i = 0; i + 1 < Words.Count; i++)
+        {
+            var joined = Word.Join(Words[i], Words[i + 1]);
+            if (isWord(joined, i + 2 == Words.Count))
+            {
+                yield return this with { Words = [.. Words.Take(i), joined, .. Words.Skip(i + 2)] };
+            }
+        }
+    }
 }

@@ -7,17 +7,17 @@ namespace Materia.Tests.Checks;
 internal static class CheckFiles
 {
     private static readonly Lazy<IReadOnlyList<CheckRow>> LoadedProperties = new(() => [.. Read("properties.csv", r => new CheckRow(
-        r.GetField("id")!,
-        r.GetField("system")!,
-        r.GetField("quantity")!,
-        r.GetField("temperature_C") is { Length: > 0 } t ? double.Parse(t, CultureInfo.InvariantCulture) : null,
-        r.GetField("value")!,
-        Tolerance.Parse(r.GetField("tolerance_suggestion")!),
-        r.GetField("seen")!,
-        r.GetField("note")!))]);
+        r["id"],
+        r["system"],
+        r["quantity"],
+        r["temperature_C"] is { Length: > 0 } t ? double.Parse(t, CultureInfo.InvariantCulture) : null,
+        r["value"],
+        Tolerance.Parse(r["tolerance_suggestion"]),
+        r["seen"],
+        r["note"]))]);
 
     private static readonly Lazy<ILookup<string, (string Acid, double Percent)>> LoadedCompositions = new(() =>
-        Read("properties-compositions.csv", r => (Key: r.GetField("key")!, Acid: r.GetField("fatty_acid")!, Percent: Number(r.GetField("wt_percent")!)))
+        Read("properties-compositions.csv", r => (Key: r["key"], Acid: r["fatty_acid"], Percent: Number(r["wt_percent"])))
             .ToLookup(r => r.Key, r => (r.Acid, r.Percent)));
 
     public static IReadOnlyList<CheckRow> Properties => LoadedProperties.Value;
@@ -28,14 +28,14 @@ internal static class CheckFiles
     public static IReadOnlyList<(IReadOnlyDictionary<string, double> Acids, string Class)> CommercialOils() =>
         [.. Read("commercial-oils.csv", r => ((IReadOnlyDictionary<string, double>)new Dictionary<string, double>
         {
-            ["16:0"] = Number(r.GetField("palmitic")!),
-            ["18:0"] = Number(r.GetField("stearic")!),
-            ["18:1"] = Number(r.GetField("oleic")!),
-            ["18:2"] = Number(r.GetField("linoleic")!),
-            ["18:3"] = Number(r.GetField("linolenic")!),
-            ["20:0"] = Number(r.GetField("eicosanoic")!),
-            ["20:1"] = Number(r.GetField("eicosenoic")!),
-        }, r.GetField("class")!))];
+            ["16:0"] = Number(r["palmitic"]),
+            ["18:0"] = Number(r["stearic"]),
+            ["18:1"] = Number(r["oleic"]),
+            ["18:2"] = Number(r["linoleic"]),
+            ["18:3"] = Number(r["linolenic"]),
+            ["20:0"] = Number(r["eicosanoic"]),
+            ["20:1"] = Number(r["eicosenoic"]),
+        }, r["class"]))];
 
     /// <summary>The root of the repository, found upwards from the test's own directory.</summary>
     public static string Root()
@@ -53,16 +53,16 @@ internal static class CheckFiles
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
-    private static List<T> Read<T>(string file, Func<CsvReader, T> row)
+    private static List<T> Read<T>(string file, Func<IReadOnlyDictionary<string, string>, T> row)
     {
-        using var text = new StreamReader(Path.Combine(Root(), "tests", "Materia.Tests", "Checks", file));
-        using var csv = new CsvReader(text, CultureInfo.InvariantCulture);
-        csv.Read();
-        csv.ReadHeader();
         var rows = new List<T>();
+        using var csv = CsvReader.Create(File.ReadAllBytes(Path.Combine(Root(), "tests", "Materia.Tests", "Checks", file)), new CsvReaderOptions { Separator = ',', HasHeader = false, TrackLineNumbers = true });
+        var header = csv.Read() ? csv.Current.ToArray() : [];
         while (csv.Read())
         {
-            rows.Add(row(csv));
+            var fields = csv.Current.ToArray();
+            fields.Length.ShouldBe(header.Length, $"{file}, line {csv.LineNumber}");
+            rows.Add(row(header.Zip(fields).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal)));
         }
 
         return rows;

@@ -1,4 +1,3 @@
-using Materia.Chemistry;
 using Materia.Chemistry.Materials;
 using Materia.Chemistry.Rules;
 using Materia.Tests.Checks;

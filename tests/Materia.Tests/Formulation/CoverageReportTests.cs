@@ -9,7 +9,7 @@ public sealed class CoverageReportTests
     [Fact]
     public void Evaluate_MaterialWithoutFattyAcids_IsNamedWithItsShare()
     {
-        var unknown = Own(new() { Name = "Mystery butter", Kind = Catalogue.IngredientKind.Butter }, 20);
+        var unknown = Own(new() { Name = "Mystery butter", Kind = Materia.Catalogue.IngredientKind.Butter }, 20);
 
         var coverage = Coverage(Of(Percent("olive-oil", 60), unknown, Percent("kaolin", 20)), "fattyAcids");
 

@@ -76,7 +76,7 @@ public sealed class EvaluatorTests
     [Fact]
     public void Evaluate_OwnMaterialLikeACatalogueIngredient_GivesTheSameFigures()
     {
-        var own = new OwnMaterial { Name = "My olive oil", Kind = Catalogue.IngredientKind.Oil, FattyAcids = [new() { Acid = "18:1n-9", Percent = 100 }] };
+        var own = new OwnMaterial { Name = "My olive oil", Kind = Materia.Catalogue.IngredientKind.Oil, FattyAcids = [new() { Acid = "18:1n-9", Percent = 100 }] };
         var (mine, stored) = (Evaluate(Of(Own(own))), Evaluate(Of(Percent("olive-oil", 100))));
 
         mine.Of(ChemistrySections.IodineValue)!.Value.ShouldBe(stored.Of(ChemistrySections.IodineValue)!.Value);

@@ -58,7 +58,7 @@ public sealed class WhippedTests
     [Fact]
     public void Evaluate_JarsWithoutADensity_SaysWhyThereIsNoPlan()
     {
-        var own = Own(new() { Name = "Unknown", Kind = Catalogue.IngredientKind.Ester });
+        var own = Own(new() { Name = "Unknown", Kind = Materia.Catalogue.IngredientKind.Ester });
 
         var plan = Evaluate(Of(own) with { Batch = new() { Jars = 6, JarVolume = 100 } }).Of(BatchPlan.Section).ShouldNotBeNull();
 
