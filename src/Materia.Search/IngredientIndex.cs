@@ -65,7 +65,7 @@ public sealed class IngredientIndex : IDisposable
             Total = found.Count,
             Hits = [.. page.Select(i => Hit(i, match, filter))],
             Facets = facets.Count(found),
-            DidYouMean = match is null or { AsTyped: true } ? [] : [.. nearest.Find(match).Take(MostNearNames).Select(Suggestion)],
+            DidYouMean = match is null or { AsTyped: true } ? [] : [.. nearest.Find(match).Select(Suggestion).DistinctBy(s => s.Text, StringComparer.OrdinalIgnoreCase).Take(MostNearNames)],
             Next = start + page.Count < found.Count ? PageCursor.Write(release, fingerprint, names.Ingredients[page[^1]].Id) : null,
         };
     }

@@ -87,6 +87,12 @@ internal static class NameOrder
         _ => MatchDegree.Fuzzy,
     };
 
+    /// <summary>
+    /// The rank for choosing which of an ingredient's equally good names to show: there the kind goes before the length, so that
+    /// "sh" is completed to the common name rather than to a shorter synonym.
+    /// </summary>
+    public static long ToShow(long rank) => (rank >> 38 << 14) | ((rank >> 24 & 0xF) << 10) | (rank >> 28 & LongestName);
+
     // 3 bits of tier, 6 of errors (twelve words, three at most each), 1, 10 of length, 4 of kind, 24 of ordinal, which is the
     // order of the ids.
     private static long Pack(Tier tier, int errors, bool begins, IndexedName name) =>

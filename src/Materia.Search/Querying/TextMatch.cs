@@ -10,5 +10,8 @@ internal sealed record TextMatch(TextQuery Query, Grades Grades, IReadOnlyList<R
 /// <summary>An ingredient that matches.</summary>
 /// <param name="Ingredient">Its ordinal.</param>
 /// <param name="Rank">Its rank, see <see cref="NameOrder"/>.</param>
-/// <param name="Name">The document number of its best matching name; where several names match together, of its first.</param>
+/// <param name="Name">
+/// The document number of the name to show: of those that match best, the one of the first kind; where several names match
+/// together, the ingredient's first.
+/// </param>
 internal readonly record struct RankedIngredient(int Ingredient, long Rank, int Name);

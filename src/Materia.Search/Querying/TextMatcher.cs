@@ -75,12 +75,16 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
     private RankedIngredient? Best(int ingredient, TextQuery query, Grades grades, Span<byte> best)
     {
         var (first, end) = names.Span(ingredient);
-        RankedIngredient? match = null;
+        var (bestRank, bestToShow, shown) = (long.MaxValue, long.MaxValue, first);
         for (var name = first; name < end; name++)
         {
-            if (NameOrder.OfName(names.Names[name], name, query, grades) is { } rank && !(rank >= match?.Rank))
+            if (NameOrder.OfName(names.Names[name], name, query, grades) is { } rank)
             {
-                match = new RankedIngredient(ingredient, rank, name);
+                bestRank = Math.Min(bestRank, rank);
+                if (NameOrder.ToShow(rank) is var show && show < bestToShow)
+                {
+                    (bestToShow, shown) = (show, name);
+                }
             }
 
             for (var i = 0; i < best.Length; i++)
@@ -92,8 +96,13 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
             }
         }
 
-        return match is not null || first == end || best.Contains(Grade.None)
-            ? match
+        if (bestRank < long.MaxValue)
+        {
+            return new RankedIngredient(ingredient, bestRank, shown);
+        }
+
+        return first == end || best.Contains(Grade.None)
+            ? null
             : new RankedIngredient(ingredient, NameOrder.Across(names.Names[first], best), first);
     }
 }

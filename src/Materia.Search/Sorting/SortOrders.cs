@@ -1,6 +1,6 @@
+using Materia.Catalogue;
 using Materia.Search.Analysis;
 using Materia.Search.Indexing;
-using Materia.Catalogue;
 
 namespace Materia.Search.Sorting;
 

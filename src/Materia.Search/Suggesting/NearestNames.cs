@@ -8,12 +8,12 @@ namespace Materia.Search.Suggesting;
 internal sealed class NearestNames(NameTable names, NameIndex index)
 {
     /// <summary>
-    /// The nearest names as document numbers, one for each ingredient, the likeliest first: those near to the text as a whole,
-    /// then <paramref name="match"/>, and only when there are none of either those that hold the rarer part of its words.
+    /// The nearest names as document numbers, one for each ingredient, the likeliest first: those of <paramref name="match"/>, then
+    /// names and ids near to the text as a whole, and only when there are none of either those that hold the rarer part of its words.
     /// </summary>
     public IReadOnlyList<int> Find(TextMatch match)
     {
-        var near = AsAWhole(match.Query).Concat(match.Ranked.OrderBy(r => r.Rank).Select(r => r.Name)).DistinctBy(n => names.Names[n].Ingredient).ToArray();
+        var near = match.Ranked.OrderBy(r => r.Rank).Select(r => r.Name).Concat(AsAWhole(match.Query)).DistinctBy(n => names.Names[n].Ingredient).ToArray();
         return near.Length > 0 ? near : PartialMatch.Find(match.Grades, names);
     }
 

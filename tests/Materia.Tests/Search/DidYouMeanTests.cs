@@ -49,6 +49,17 @@ public class DidYouMeanTests
     public void Search_NothingNear_OffersNothing(string text) => Sample.Search(text).DidYouMean.ShouldBeEmpty();
 
     [Fact]
-    public void Search_Misspelt_OffersNoIngredientTwice() =>
-        Sample.Search("cetyll alcohol").DidYouMean.Select(s => s.IngredientId).ShouldBeUnique();
+    public void Search_SeveralIngredientsOfOneInciName_OffersTheNameOnce()
+    {
+        using var index = IngredientIndex.Build(Sample.Make(1,
+        [
+            SampleIngredient.New("kaolin", IngredientKind.Clay, null, "White clay", "Kaolin"),
+            SampleIngredient.New("kaolin-pink", IngredientKind.Clay, null, "Pink clay", "Kaolin"),
+        ]));
+
+        var page = index.Search(new SearchRequest { Text = "kaolim" });
+
+        page.Total.ShouldBe(2);
+        page.DidYouMean.ShouldHaveSingleItem().Text.ShouldBe("Kaolin");
+    }
 }

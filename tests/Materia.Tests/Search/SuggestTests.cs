@@ -1,3 +1,4 @@
+using Materia.Catalogue;
 using Materia.Search;
 
 namespace Materia.Tests.Search;
@@ -24,6 +25,18 @@ public class SuggestTests
 
         ids[0].ShouldBe("Butyrospermum Parkii Butter", "every other match has its word in the middle");
         ids.Length.ShouldBe(6);
+    }
+
+    [Fact]
+    public void Suggest_SeveralNamesFit_ShowsTheCommonNameBeforeAShorterSynonym()
+    {
+        using var index = IngredientIndex.Build(Sample.Make(1,
+        [
+            SampleIngredient.New("shea-butter", IngredientKind.Butter, null, "Shea butter", null, SampleIngredient.Synonym("nl", "sheaboter")),
+        ]));
+
+        index.Suggest("she", 5).ShouldHaveSingleItem().Text.ShouldBe("Shea butter");
+        index.Suggest("sheabo", 5).ShouldHaveSingleItem().Text.ShouldBe("sheaboter");
     }
 
     [Theory]
@@ -57,7 +70,7 @@ public class SuggestTests
     {
         using var index = IngredientIndex.Build(Sample.Make(1,
         [
-            SampleIngredient.New("mica-silk", Materia.Catalogue.IngredientKind.Powder, null, "Sericite", null) with { FormerIds = ["old-powder"] },
+            SampleIngredient.New("mica-silk", IngredientKind.Powder, null, "Sericite", null) with { FormerIds = ["old-powder"] },
         ]));
 
         index.NearestIds("mica-slik", 3).ShouldBe(["mica-silk"]);
