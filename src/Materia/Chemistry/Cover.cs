@@ -46,8 +46,8 @@ internal sealed class Cover
             return;
         }
 
-        var flag = 1 - Share > Annotated ? "Incomplete: " : "";
-        warnings.Add($"{flag}no {what} is held for {Written.List(missing)} ({Written.Percent(1 - Share)} of the {of}); the figure is that of the rest.");
+        var flag = 1 - Share > Annotated ? "Incomplete: no" : "No";
+        warnings.Add($"{flag} {what} is held for {Written.List(missing)} ({Written.Percent(1 - Share)} of the {of}); the figure is that of the rest.");
     }
 
     /// <summary>Why there is no result, or <see langword="null"/> when <paramref name="least"/> is covered.</summary>
@@ -59,7 +59,7 @@ internal sealed class Cover
         }
 
         return Share < least
-            ? $"A {what} is held for only {Written.Percent(Share)} of the {of}, and {Written.Percent(least)} is needed; it lacks for {Written.List(missing)}."
+            ? $"Only {Written.Percent(Share)} of the {of} has a known {what}, and {Written.Percent(least)} is needed; none is held for {Written.List(missing)}."
             : null;
     }
 }

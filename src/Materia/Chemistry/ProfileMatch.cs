@@ -5,18 +5,22 @@ namespace Materia.Chemistry;
 
 /// <summary>An ingredient whose fatty-acid profile lies near a measured one.</summary>
 /// <param name="Ingredient">The ingredient.</param>
-/// <param name="Distance">The distance of the two profiles in percentage points; see <see cref="Nearest"/>.</param>
+/// <param name="Distance">The distance of the two profiles, 0 for the same, up to 1 for nothing in common [1]; see <see cref="Nearest"/>.</param>
 public sealed record ProfileMatch(Ingredient Ingredient, double Distance)
 {
+    /// <summary>Measured shares may add up to a little over 100 % by rounding, not to more than this [%].</summary>
+    private const double LargestSum = 105;
+
     /// <summary>
     /// Ranks the release's butters, oils and other fats that have a sample profile by their distance to a measured one, nearest first:
-    /// d = √Σ(x − y)², over chain totals (isomers added up), in percentage points. Both profiles are brought to 100 % first. An analysis that
-    /// names only some acids is compared on all: an acid that one side lacks counts as nought there.
+    /// d = √(Σ(√x − √y)²/2), the Hellinger distance, over the chain totals (isomers added up) that the measurement names, x and y as shares
+    /// from 0 to 1. Square roots let a point weigh more where an acid is scarce, as the scatter of analyses does; an acid that the
+    /// measurement does not name is not known, and is not compared. Method <c>profile-distance</c>.
     /// </summary>
-    /// <param name="measured">Symbols of acids and their shares, not negative [%]; a symbol without a position is a total.</param>
+    /// <param name="measured">Symbols of acids and their shares of all acids, not negative, together at most 105 [%]; a symbol without a position is a total. An acid looked for and not found is given as nought.</param>
     /// <param name="release">The release to compare with.</param>
     /// <param name="limit">How many to give at most.</param>
-    /// <exception cref="ArgumentException">A symbol is unknown, a share is negative or not finite, or all are nought.</exception>
+    /// <exception cref="ArgumentException">A symbol is unknown, a share is negative or not finite, or they add up to nought or to more than 105 %.</exception>
     public static IReadOnlyList<ProfileMatch> Nearest(IReadOnlyDictionary<string, double> measured, Release release, int limit)
     {
         ArgumentNullException.ThrowIfNull(measured);
@@ -59,21 +63,13 @@ public sealed record ProfileMatch(Ingredient Ingredient, double Distance)
             }
 
             var chain = acid is null ? symbol : AcidTraits.Chain(acid);
-            chains[chain] = chains.GetValueOrDefault(chain) + percent;
+            chains[chain] = chains.GetValueOrDefault(chain) + (percent / 100);
             sum += percent;
         }
 
-        if (!(sum > 0))
-        {
-            throw new ArgumentException("At least one acid must have a share above nought.", nameof(measured));
-        }
-
-        foreach (var chain in chains.Keys.ToArray())
-        {
-            chains[chain] *= 100 / sum;
-        }
-
-        return chains;
+        return sum is > 0 and <= LargestSum
+            ? chains
+            : throw new ArgumentException($"The shares must add up to more than 0 and at most {Written.Number(LargestSum)} %; they add up to {Written.Number(sum)} %.", nameof(measured));
     }
 
     private static bool IsBareChain(string symbol)
@@ -85,20 +81,22 @@ public sealed record ProfileMatch(Ingredient Ingredient, double Distance)
     private static double DistanceTo(Dictionary<string, double> wanted, AcidShares shares)
     {
         double squares = 0;
-        double met = 0;
-        foreach (var (chain, share) in shares.Chains)
+        foreach (var (chain, x) in wanted)
         {
-            var x = wanted.GetValueOrDefault(chain);
-            met += x * x;
-            squares += (x - share.Value) * (x - share.Value);
+            double y = 0;
+            foreach (var (known, share) in shares.Chains)
+            {
+                if (known == chain)
+                {
+                    y = share.Value / 100;
+                    break;
+                }
+            }
+
+            var difference = Math.Sqrt(x) - Math.Sqrt(y);
+            squares += difference * difference;
         }
 
-        double all = 0;
-        foreach (var x in wanted.Values)
-        {
-            all += x * x;
-        }
-
-        return Math.Sqrt(squares + Math.Max(0, all - met));
+        return Math.Sqrt(squares / 2);
     }
 }

@@ -43,7 +43,10 @@ public class ProfileMatchTests
             + " | " + string.Join(", ", misses.GroupBy(m => m).Select(g => $"{g.Key} x{g.Count()}"));
         TestContext.Current.TestOutputHelper?.WriteLine(report);
 
-        hits.Values.Sum(h => h.First).ShouldBeGreaterThanOrEqualTo(1, report);
+        // 70 first and 91 among five when this was written. The floors leave room for a catalogue profile that gets a better source; the
+        // rest are oils that truly lie close together (sunflower at 26 % oleic acid and corn, pumpkin and sesame).
+        hits.Values.Sum(h => h.First).ShouldBeGreaterThanOrEqualTo(65, report);
+        hits.Values.Sum(h => h.Five).ShouldBeGreaterThanOrEqualTo(87, report);
     }
 
     [Fact]
@@ -55,7 +58,7 @@ public class ProfileMatchTests
         var nearest = ProfileMatch.Nearest(shares.ToDictionary(s => s.Acid, s => (double)s.Typical!.Value), SeedCatalogue.Release, 1).Single();
 
         nearest.Ingredient.Id.ShouldBe("olive-oil");
-        nearest.Distance.ShouldBe(0, 1e-9);
+        nearest.Distance.ShouldBe(0, 0.001, "the stored shares add up to 100 % only within rounding");
     }
 
     [Theory]
@@ -63,6 +66,7 @@ public class ProfileMatchTests
     [InlineData("18:1", -1)]
     [InlineData("18:1", double.NaN)]
     [InlineData("18:1", 0)]
+    [InlineData("18:1", 106)]
     public void Nearest_BadProfile_Throws(string acid, double percent) =>
         Should.Throw<ArgumentException>(() => ProfileMatch.Nearest(new Dictionary<string, double> { [acid] = percent }, SeedCatalogue.Release, 1));
 }

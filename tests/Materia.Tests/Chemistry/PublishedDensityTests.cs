@@ -10,6 +10,7 @@ public class PublishedDensityTests
     /// <summary>Rows that the computation misses, and why; each is held outside its tolerance, so that a change shows.</summary>
     private static readonly Dictionary<string, string> KnownMisses = new(StringComparer.Ordinal)
     {
+        ["P111"] = "the catalogue uses The Merck Index (0.8642 at 25 °C); the paper's 0.868 at 10 °C belongs to a lighter oil, 0.7 % off",
     };
 
     /// <summary>Oils of the rows whose composition is printed nowhere among the checks, and glycerin, which is no fat.</summary>

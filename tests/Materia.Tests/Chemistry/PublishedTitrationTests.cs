@@ -10,6 +10,8 @@ public class PublishedTitrationTests
     /// <summary>Rows that the computation misses, and why; each is held outside its tolerance, so that a change shows.</summary>
     private static readonly Dictionary<string, string> KnownMisses = new(StringComparer.Ordinal)
     {
+        ["P016"] = "crude peanut oil: composition and titration of the sample disagree by 7.6, the largest deviation that the method states",
+        ["P032"] = "the only sesame sample with a composition (Goering) has unusually much oleic acid; its iodine value is not that of the literature range",
     };
 
     public static IEnumerable<TheoryDataRow<string>> Factors() => Rows("iodine_value_factor");

@@ -13,6 +13,10 @@ public class PublishedViscosityTests
     /// <summary>Rows that the composition model misses, and why; each is held outside its tolerance, so that a change shows.</summary>
     private static readonly Dictionary<string, string> KnownMisses = new(StringComparer.Ordinal)
     {
+        ["P148"] = "10.7 % against 10 %: the sesame sample with unusually much oleic acid, and a temperature (38 or 40 °C) that is not sure",
+        ["P152"] = "11 % against 10 %: the rapeseed rows of that paper are labelled the other way round, and its temperature (38 or 40 °C) is not sure",
+        ["P156"] = "13.5 % against 12 %: this peanut oil is 13 % thicker than the other measured peanut oils",
+        ["P170"] = "1.2 against 1.04: a figure rounded to a whole number (9), with the composition of another rapeseed oil standing in",
     };
 
     private static readonly string[] Unknown = ["milkweed", "lesquerella"];

@@ -25,6 +25,13 @@ internal readonly record struct Interval(double Value, double Low, double High)
         return new((double)figure.Central(), (double)figure.Least(), (double)figure.Greatest());
     }
 
+    /// <summary>The value and range of a stored figure; one of a single sample is widened by <paramref name="error"/>, because another sample differs by as much, but not below nought.</summary>
+    public static Interval Of(Figure figure, double error)
+    {
+        var interval = Of(figure);
+        return interval.Low < interval.High ? interval : new(interval.Value, Math.Max(0, interval.Low - error), interval.High + error);
+    }
+
     /// <summary>The same value, its range wide enough to reach both ends.</summary>
     public Interval Reaching(double low, double high) => new(Value, Math.Min(Low, low), Math.Max(High, high));
 

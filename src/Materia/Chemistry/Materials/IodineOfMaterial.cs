@@ -34,7 +34,7 @@ internal static class IodineOfMaterial
         var note = acids?.Conjugated > Noticeable
             ? "conjugated double bonds do not take up iodine fully, so only a measured iodine value is used"
             : null;
-        return stored is null ? computed : new Titration(Interval.Of(stored), TitrationBasis.Measured, stored, note);
+        return stored is null ? computed : new Titration(Interval.Of(stored, ModelError), TitrationBasis.Measured, stored, note);
     }
 
     private static Titration? Compute(IngredientKind kind, AcidProfile acids, AcidProfile? alcohols, AcidRange? range, Interval unsaponifiable, Figure? stored)

@@ -21,7 +21,7 @@ internal static class SaponificationOfMaterial
             return computed;
         }
 
-        if (ingredient.Kind is IngredientKind.FattyAlcohol or IngredientKind.Hydrocarbon)
+        if (ingredient.Kind is IngredientKind.FattyAlcohol or IngredientKind.Hydrocarbon || Kinds.IsKnownSaturated(ingredient))
         {
             var limit = stored ?? StoredFigures.Find(ingredient, Property.AcidValue);
             return new Titration(new Interval(0, 0, limit is null ? 0 : (double)limit.Greatest()), TitrationBasis.Nature, limit);
@@ -69,7 +69,7 @@ internal static class SaponificationOfMaterial
     {
         if (stored is not null)
         {
-            return new Titration(Interval.Of(stored), TitrationBasis.Measured, stored);
+            return new Titration(Interval.Of(stored, WiderModelError), TitrationBasis.Measured, stored);
         }
 
         if (StoredFigures.Find(ingredient, Property.AcidValue) is not { } acid)
@@ -77,7 +77,7 @@ internal static class SaponificationOfMaterial
             return null;
         }
 
-        var acidValue = Interval.Of(acid);
+        var acidValue = Interval.Of(acid, WiderModelError);
         if (ingredient.Kind == IngredientKind.FattyAcid)
         {
             return new Titration(acidValue, TitrationBasis.Measured, acid, "its acid value is taken for the saponification value, as it has no ester");

@@ -32,6 +32,9 @@ internal static class ViscosityOfMaterial
 
     private const double SlopeDoubt = 0.5;
 
+    /// <summary>Lots of one ester or hydrocarbon differ by this share at least; an allowance of this library's own.</summary>
+    private const double LotError = 0.05;
+
     /// <summary>Outside the fitted range of the composition the model is given this error.</summary>
     private const double OutsideError = 0.25;
 
@@ -123,7 +126,7 @@ internal static class ViscosityOfMaterial
                 Shifted(dynamic.High / rho, Math.Min(flat, steep)));
         }
 
-        return new Viscosity(ViscosityBasis.Measured, values, 0, stored, null);
+        return new Viscosity(ViscosityBasis.Measured, values, LotError, stored, null);
     }
 
     private static double Shifted(double kinematic, double fall) => WaltherViscosity.FromOrdinate(WaltherViscosity.Ordinate(kinematic) - fall);

@@ -38,7 +38,7 @@ internal static class FlowMethods
             Name = "Viscosity from one measurement",
             Equation = "W(T) = W(T_ref) − 3.1 log₁₀(T/T_ref)",
             Validity = "Liquids of which one viscosity with its temperature is stored and nothing better is known: esters, squalane. The slope is the middle of those found here for oils.",
-            Error = "The stored range, and a slope of 2.6 to 3.6.",
+            Error = "The stored range, a slope of 2.6 to 3.6, and ±5 % for the lot, an allowance of this library's own.",
             Sources = ["astm-d341", "recalled"],
         },
         new Method
