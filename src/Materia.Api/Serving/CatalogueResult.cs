@@ -31,6 +31,6 @@ public sealed class CatalogueResult<T> : IResult, IEndpointMetadataProvider
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
     {
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), ["application/json"]));
-        builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
+        builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
     }
 }

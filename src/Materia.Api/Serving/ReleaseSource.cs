@@ -18,8 +18,10 @@ public sealed class ReleaseSource(ReleaseStore store, MateriaContext context, Ma
     /// <exception cref="SeedRefusedException">The seed data has faults and the database holds no earlier release.</exception>
     public async Task<Release> GetAsync(ISet<SeedFault> told, CancellationToken cancellation)
     {
+        // Reading some hundred files and bringing the database up to date take about as long; they need nothing of each other.
+        var reading = Task.Run(() => SeedReader.Read(settings.SeedDirectory), cancellation);
         await MateriaDatabase.MigrateAsync(context, cancellation);
-        var seed = SeedReader.Read(settings.SeedDirectory);
+        var seed = await reading;
         if (seed.Content is { } content)
         {
             var outcome = await store.PublishSeedAtStartAsync(content, time.GetUtcNow(), cancellation);
