@@ -23,7 +23,7 @@ public sealed class CatalogueResult<T> : IResult, IEndpointMetadataProvider
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var request = httpContext.Request;
-        var representation = made ?? served!.Represent(request.Path + request.QueryString, JsonSerializer.SerializeToUtf8Bytes(value, ApiJson.Options));
+        var representation = made ?? served!.Represent(request.Path + request.QueryString, JsonSerializer.SerializeToUtf8Bytes(value, ApiJson.Writing));
         return representation.WriteAsync(httpContext);
     }
 

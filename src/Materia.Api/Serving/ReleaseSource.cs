@@ -22,20 +22,25 @@ public sealed class ReleaseSource(ReleaseStore store, MateriaContext context, Ma
         var reading = Task.Run(() => SeedReader.Read(settings.SeedDirectory), cancellation);
         await MateriaDatabase.MigrateAsync(context, cancellation);
         var seed = await reading;
-        if (seed.Content is { } content)
-        {
-            var outcome = await store.PublishSeedAtStartAsync(content, time.GetUtcNow(), cancellation);
-            if (outcome.Action != PublishAction.Unchanged)
-            {
-                log.LogInformation("Seed data: {Action}, the current release is {Number}", outcome.Action, outcome.Number);
-            }
-        }
-
         foreach (var fault in seed.Faults.Where(told.Add))
         {
             log.LogError("Seed data: {Fault}", fault);
         }
 
-        return await store.ReadCurrentAsync(cancellation) ?? throw new SeedRefusedException(seed.Faults.Count);
+        if (seed.Content is not { } content)
+        {
+            return await store.ReadCurrentAsync(cancellation) ?? throw new SeedRefusedException(seed.Faults.Count);
+        }
+
+        var outcome = await store.PublishSeedAtStartAsync(content, time.GetUtcNow(), cancellation);
+        if (outcome.Action != PublishAction.Unchanged)
+        {
+            log.LogInformation("Seed data: {Action}, the current release is {Number}", outcome.Action, outcome.Number);
+        }
+
+        // Where the stored content is the very content in hand, as the outcome says, reading it back would give the same.
+        return outcome.Action == PublishAction.HeldBack || await store.ReadHeaderAsync(outcome.Number, cancellation) is not { } header
+            ? await store.ReadCurrentAsync(cancellation) ?? throw new SeedRefusedException(seed.Faults.Count)
+            : new Release(header.Number, header.Published, header.Checksum, content);
     }
 }
