@@ -41,4 +41,7 @@ public static class Units
 
     /// <summary>Gram per mole.</summary>
     public const string GramPerMole = "g/mol";
+
+    /// <summary>Joule per gram.</summary>
+    public const string JoulePerGram = "J/g";
 }
