@@ -39,6 +39,9 @@ public static class Units
     /// <summary>Gram.</summary>
     public const string Gram = "g";
 
+    /// <summary>Joule per gram.</summary>
+    public const string JoulePerGram = "J/g";
+
     /// <summary>Gram per mole.</summary>
     public const string GramPerMole = "g/mol";
 }
