@@ -31,7 +31,7 @@ public static class MateriaApi
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = settings.RequestBodyLimit;
+            kestrel.Limits.MaxRequestBodySize = BodyLimit.Drained(settings);
         });
         builder.Services.AddSingleton(settings);
         builder.Services.AddReleases(settings.DatabaseIn(builder.Environment.ContentRootPath));
@@ -75,6 +75,7 @@ public static class MateriaApi
         app.UseWhen(ReadSharing.Concerns, reads => reads.UseCors());
         app.UseMiddleware<ReleaseHeaders>();
         app.UseWhen(context => HttpMethods.IsPost(context.Request.Method), posts => posts.UseRateLimiter());
+        app.UseMiddleware<BodyLimit>();
 
         // Reads of the catalogue choose their coding themselves, because their entity tag depends on it.
         app.UseWhen(context => context.Features.Get<ServedRelease>() is null || HttpMethods.IsPost(context.Request.Method), others => others.UseResponseCompression());

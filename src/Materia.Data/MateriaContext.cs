@@ -64,6 +64,8 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new PropertyFigureConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new FattyAcidProfileConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new FattyAcidShareConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new TriacylglycerolProfileConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new TriacylglycerolShareConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ConstituentConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ComedogenicNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new CautionConfiguration(Dialect));

@@ -19,6 +19,8 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
         var figures = await PartsAsync<PropertyFigureRow>(cancellation);
         var profiles = await PartsAsync<FattyAcidProfileRow>(cancellation);
         var shares = (await RowsAsync<FattyAcidShareRow>(cancellation)).ToLookup(r => (r.Ingredient, r.Profile), r => r.ToRecord());
+        var fats = await PartsAsync<TriacylglycerolProfileRow>(cancellation);
+        var fatShares = (await RowsAsync<TriacylglycerolShareRow>(cancellation)).ToLookup(r => (r.Ingredient, r.Profile), r => r.ToRecord());
         var constituents = await PartsAsync<ConstituentRow>(cancellation);
         var comedogenic = await PartsAsync<ComedogenicNoteRow>(cancellation);
         var cautions = await PartsAsync<CautionRow>(cancellation);
@@ -41,6 +43,7 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
             Functions = [.. functions[row.Id].Select(r => r.ToRecord())],
             Properties = [.. figures[row.Id].Select(r => r.ToRecord())],
             FattyAcidProfiles = [.. profiles[row.Id].Select(r => r.ToRecord([.. shares[(row.Id, r.Ordinal)]]))],
+            TriacylglycerolProfiles = [.. fats[row.Id].Select(r => r.ToRecord([.. fatShares[(row.Id, r.Ordinal)]]))],
             Constituents = [.. constituents[row.Id].Select(r => r.ToRecord())],
             Comedogenic = [.. comedogenic[row.Id].Select(r => r.ToRecord())],
             Cautions = [.. cautions[row.Id].Select(r => r.ToRecord())],

@@ -26,6 +26,9 @@ internal static class ReleaseRows
             Parts(i => i.FattyAcidProfiles, (place, profile) => new FattyAcidProfileRow(place, profile)),
             [.. ingredients.SelectMany(i => i.FattyAcidProfiles.SelectMany((profile, p) => profile.Shares.Select(
                 (share, ordinal) => new FattyAcidShareRow(new RowPlace(release, i.Id, ordinal), p, share))))],
+            Parts(i => i.TriacylglycerolProfiles, (place, profile) => new TriacylglycerolProfileRow(place, profile)),
+            [.. ingredients.SelectMany(i => i.TriacylglycerolProfiles.SelectMany((profile, p) => profile.Shares.Select(
+                (share, ordinal) => new TriacylglycerolShareRow(new RowPlace(release, i.Id, ordinal), p, share))))],
             Parts(i => i.Constituents, (place, constituent) => new ConstituentRow(place, constituent)),
             Parts(i => i.Comedogenic, (place, note) => new ComedogenicNoteRow(place, note)),
             Parts(i => i.Cautions, (place, caution) => new CautionRow(place, caution)),

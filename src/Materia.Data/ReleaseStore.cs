@@ -27,6 +27,10 @@ public sealed class ReleaseStore(MateriaContext context)
     public async Task<ReleaseHeader?> ReadCurrentHeaderAsync(CancellationToken cancellation) =>
         (await CurrentRowAsync(cancellation))?.ToHeader();
 
+    /// <summary>The header of the release with this number, or <see langword="null"/> when there is none.</summary>
+    public async Task<ReleaseHeader?> ReadHeaderAsync(int number, CancellationToken cancellation) =>
+        (await context.Set<ReleaseRow>().AsNoTracking().SingleOrDefaultAsync(r => r.Number == number, cancellation))?.ToHeader();
+
     /// <summary>Where the current release came from, or <see langword="null"/> when none was published.</summary>
     public async Task<ReleaseOrigin?> ReadOriginAsync(CancellationToken cancellation) =>
         (await CurrentRowAsync(cancellation))?.Origin;

@@ -1,3 +1,7 @@
+using System.Text.Json;
+using Materia.Catalogue;
+using Materia.Formulation;
+
 namespace Materia.Benchmarks;
 
 /// <summary>Formulas that the measurements submit.</summary>
@@ -25,4 +29,12 @@ internal static class Formulas
           "whip": { "overrunPercent": 40 }
         }
         """;
+
+    /// <summary>Reads and normalises a formula.</summary>
+    public static NormalisedFormula Normalise(string json, Release release)
+    {
+        var formula = JsonSerializer.Deserialize<Formula>(json, FormulationJson.Options) ?? throw new InvalidDataException("There is no formula.");
+        var normalised = NormalisedFormula.Create(formula, release);
+        return normalised.Formula ?? throw new InvalidDataException(string.Join("; ", normalised.Faults));
+    }
 }

@@ -7,5 +7,5 @@ if (args is ["load", ..])
     return await LoadRun.RunAsync(args[1..]);
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+BenchmarkSwitcher.FromAssembly(typeof(LoadRun).Assembly).Run(args);
 return 0;

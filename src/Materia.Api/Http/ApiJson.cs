@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Materia.Api.Ingredients;
 using Materia.Catalogue;
 
 namespace Materia.Api.Http;
@@ -9,6 +10,9 @@ public static class ApiJson
 {
     /// <summary>The options that answers are written with and bodies are read with.</summary>
     public static JsonSerializerOptions Options => CatalogueJson.Options;
+
+    /// <summary>The same form for writing answers, with what was written beforehand taken over as it is.</summary>
+    public static JsonSerializerOptions Writing { get; } = new(CatalogueJson.Options) { Converters = { new PreparedFigures.Writer() } };
 
     /// <summary>Copies <see cref="Options"/> into options that the framework made.</summary>
     public static void CopyTo(JsonSerializerOptions options)

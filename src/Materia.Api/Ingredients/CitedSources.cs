@@ -31,6 +31,7 @@ public static class CitedSources
         .. ingredient.Functions,
         .. ingredient.Properties,
         .. ingredient.FattyAcidProfiles.SelectMany(p => p.Shares),
+        .. ingredient.TriacylglycerolProfiles.SelectMany(p => p.Shares),
         .. ingredient.Constituents,
         .. ingredient.Comedogenic,
         .. ingredient.Cautions,

@@ -32,6 +32,9 @@ public sealed record IngredientRecord
     /// <summary>Fatty-acid profiles: samples that add up to about 100 %, and ranges of standards.</summary>
     public IReadOnlyList<FattyAcidProfile> FattyAcidProfiles { get; init; } = [];
 
+    /// <summary>Published compositions by triacylglycerol; where several stand side by side, <c>used</c> marks the one that computations take.</summary>
+    public IReadOnlyList<TriacylglycerolProfile> TriacylglycerolProfiles { get; init; } = [];
+
     /// <summary>Named constituents in percent by mass.</summary>
     public IReadOnlyList<Constituent> Constituents { get; init; } = [];
 
@@ -59,6 +62,7 @@ public sealed record IngredientRecord
         Functions = ingredient.Functions,
         Properties = ingredient.Properties,
         FattyAcidProfiles = ingredient.FattyAcidProfiles,
+        TriacylglycerolProfiles = ingredient.TriacylglycerolProfiles,
         Constituents = ingredient.Constituents,
         Comedogenic = [.. ingredient.Comedogenic.Select(ComedogenicGrade.Of)],
         Cautions = ingredient.Cautions,

@@ -36,10 +36,10 @@ public sealed record IngredientSummary
         Name = ingredient.CommonName(),
         InciName = ingredient.InciName(),
         Kind = ingredient.Kind,
-        Figures = [.. ingredient.Properties
+        Figures = new PreparedFigures([.. ingredient.Properties
             .Where(f => Array.IndexOf(Shown, f.Property) >= 0)
             .GroupBy(f => (f.Property, f.At))
             .Select(g => g.FirstOrDefault(f => f.Used) ?? g.First())
-            .OrderBy(f => Array.IndexOf(Shown, f.Property))],
+            .OrderBy(f => Array.IndexOf(Shown, f.Property))]),
     };
 }

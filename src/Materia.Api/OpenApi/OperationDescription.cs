@@ -32,13 +32,25 @@ public sealed class OperationDescription : IOpenApiOperationTransformer
             Exemplify(operation, "/" + context.Description.RelativePath, examples);
         }
 
+        operation.Responses = InOrder(operation.Responses ?? []);
         var reads = context.Description.RelativePath?.StartsWith("v1/", StringComparison.Ordinal) == true;
-        foreach (var (status, response) in operation.Responses ?? [])
+        foreach (var (status, response) in operation.Responses)
         {
             Describe((OpenApiResponse)response, int.Parse(status, CultureInfo.InvariantCulture), operation, reads);
         }
 
         return Task.CompletedTask;
+    }
+
+    private static OpenApiResponses InOrder(OpenApiResponses responses)
+    {
+        var ordered = new OpenApiResponses();
+        foreach (var (status, response) in responses.OrderBy(r => r.Key, StringComparer.Ordinal))
+        {
+            ordered.Add(status, response);
+        }
+
+        return ordered;
     }
 
     private static OpenApiParameter Parameter(QueryParameter parameter)

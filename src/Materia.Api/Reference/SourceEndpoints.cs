@@ -20,7 +20,7 @@ public static class SourceEndpoints
             .WithExample("/v1/sources");
         sources.MapGet("/{id}", Get)
             .WithName("GetSource")
-            .WithSummary("One source")
+            .WithSummary("One source in full")
             .WithDescription("The work behind a source key: authors, title, year, where it stands, and what a reader must know to judge it.")
             .ProducesProblem(StatusCodes.Status404NotFound)
             .WithExample("/v1/sources/recalled");

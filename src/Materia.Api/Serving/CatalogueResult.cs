@@ -23,7 +23,7 @@ public sealed class CatalogueResult<T> : IResult, IEndpointMetadataProvider
     public Task ExecuteAsync(HttpContext httpContext)
     {
         var request = httpContext.Request;
-        var representation = made ?? served!.Represent(request.Path + request.QueryString, JsonSerializer.SerializeToUtf8Bytes(value, ApiJson.Options));
+        var representation = made ?? served!.Represent(request.Path + request.QueryString, JsonSerializer.SerializeToUtf8Bytes(value, ApiJson.Writing));
         return representation.WriteAsync(httpContext);
     }
 
@@ -31,6 +31,6 @@ public sealed class CatalogueResult<T> : IResult, IEndpointMetadataProvider
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
     {
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), ["application/json"]));
-        builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
+        builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
     }
 }

@@ -25,10 +25,17 @@ internal sealed class FacetColumn
             }
         }
 
-        // The values stand in order and the sort is stable.
-        return [.. Enumerable.Range(0, values.Length)
-            .Where(n => counts[n] > 0)
-            .OrderByDescending(n => counts[n])
-            .Select(n => new FacetCount(values[n], counts[n]))];
+        var found = new List<FacetCount>();
+        for (var n = 0; n < counts.Length; n++)
+        {
+            if (counts[n] > 0)
+            {
+                found.Add(new FacetCount(values[n], counts[n]));
+            }
+        }
+
+        // Equal counts keep the order of the values.
+        found.Sort(static (a, b) => a.Count != b.Count ? b.Count.CompareTo(a.Count) : string.CompareOrdinal(a.Value, b.Value));
+        return found;
     }
 }

@@ -1,5 +1,4 @@
 using Lucene.Net.Index;
-using Lucene.Net.Search;
 using Lucene.Net.Store;
 using Lucene.Net.Util;
 using Materia.Search.Analysis;
@@ -14,7 +13,7 @@ namespace Materia.Search.Indexing;
 internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) : IDisposable
 {
     // An empty index has no segment; any other has exactly one, see NameIndexWriter.
-    private readonly AtomicReader? segment = reader.Leaves.Count == 0 ? null : reader.Leaves[0].AtomicReader;
+    private readonly TermCursors cursors = new(reader.Leaves.Count == 0 ? null : reader.Leaves[0].AtomicReader);
 
     /// <summary>The fields of a name's document.</summary>
     public static class Fields
@@ -32,33 +31,28 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     /// <summary>Grades the names that hold exactly this word in either spelling.</summary>
     public void MarkExact(string field, Word word, byte[] grades)
     {
-        if (segment?.GetTerms(field)?.GetEnumerator() is not { } terms)
+        using var rented = cursors.Rent(field);
+        MarkExact(rented.Cursor, word.Plain, grades);
+        if (word.Spelled is { } spelled)
         {
-            return;
-        }
-
-        foreach (var spelling in Spellings(word))
-        {
-            if (terms.SeekExact(new BytesRef(spelling)))
-            {
-                Mark(terms, grades, Grade.Exact);
-            }
+            MarkExact(rented.Cursor, spelled, grades);
         }
     }
 
     /// <summary>Grades the names that hold a word beginning with this one in either spelling.</summary>
     public void MarkPrefix(string field, Word word, byte[] grades)
     {
-        if (segment?.GetTerms(field)?.GetEnumerator() is not { } terms)
+        using var rented = cursors.Rent(field);
+        if (rented.Cursor is not { } cursor)
         {
             return;
         }
 
-        foreach (var prefix in Spellings(word).Select(s => new BytesRef(s)))
+        foreach (var spelling in Spellings(word))
         {
-            foreach (var _ in TermsBeginningWith(terms, prefix))
+            foreach (var _ in TermsBeginningWith(cursor.Terms, new BytesRef(spelling)))
             {
-                Mark(terms, grades, Grade.Prefix);
+                cursor.Mark(grades, Grade.Prefix);
             }
         }
     }
@@ -76,25 +70,29 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     {
         var typed = word.Plain;
         var errors = EditDistance.Forgiven(typed.Length);
-        if (errors == 0 || word.IsNumber || segment?.GetTerms(field)?.GetEnumerator() is not { } terms)
+        using var rented = cursors.Rent(field);
+        if (errors == 0 || word.IsNumber || rented.Cursor is not { } cursor)
         {
             return;
         }
 
-        foreach (var _ in TermsBeginningWith(terms, new BytesRef(typed[..(char.IsSurrogate(typed[0]) ? 2 : 1)])))
+        foreach (var terms in TermsBeginningWith(cursor.Terms, new BytesRef(typed[..(char.IsSurrogate(typed[0]) ? 2 : 1)])))
         {
             var term = terms.Term.Utf8ToString();
             if (Math.Abs(term.Length - typed.Length) <= errors && EditDistance.Between(typed, term) is var distance && distance <= errors)
             {
-                Mark(terms, grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+                cursor.Mark(grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
             }
         }
     }
 
     /// <summary>True when a name holds exactly this word, or one that begins with it.</summary>
-    public bool Holds(string field, Word word, bool unfinished) =>
-        segment?.GetTerms(field)?.GetEnumerator() is { } terms
-        && Spellings(word).Select(s => new BytesRef(s)).Any(s => terms.SeekExact(s) || (unfinished && TermsBeginningWith(terms, s).Any()));
+    public bool Holds(string field, Word word, bool unfinished)
+    {
+        using var rented = cursors.Rent(field);
+        return rented.Cursor is { } cursor
+            && Spellings(word).Select(s => new BytesRef(s)).Any(s => cursor.Terms.SeekExact(s) || (unfinished && TermsBeginningWith(cursor.Terms, s).Any()));
+    }
 
     /// <inheritdoc/>
     public void Dispose()
@@ -116,12 +114,11 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
         }
     }
 
-    private static void Mark(TermsEnum terms, byte[] grades, byte grade)
+    private static void MarkExact(TermCursor? cursor, string spelling, byte[] grades)
     {
-        var names = terms.Docs(liveDocs: null, reuse: null, DocsFlags.NONE);
-        for (var name = names.NextDoc(); name != DocIdSetIterator.NO_MORE_DOCS; name = names.NextDoc())
+        if (cursor is not null && cursor.Terms.SeekExact(new BytesRef(spelling)))
         {
-            Grade.Improve(ref grades[name], grade);
+            cursor.Mark(grades, Grade.Exact);
         }
     }
 }

@@ -39,18 +39,40 @@ internal sealed class IngredientFilter
         && Array.TrueForAll(acids, a => columns.Acids[ingredient].Find(a.Acid) is { } share && Satisfies(share.Low, share.High, a.Range));
 
     /// <summary>The figures by which an accepted ingredient satisfied the ranges.</summary>
-    public IReadOnlyList<MatchedFigure> Figures(int ingredient) =>
-        [.. properties.SelectMany(p => columns.Figures(p.Group)[ingredient]
-            .Where(f => Satisfies(f.Low, f.High, p.Range))
-            .Select(f => new MatchedFigure { Group = p.Group, Property = f.Property, Low = f.Low, High = f.High, Unit = f.Unit, Temperature = f.Temperature }))];
+    public IReadOnlyList<MatchedFigure> Figures(int ingredient)
+    {
+        var matched = new List<MatchedFigure>();
+        foreach (var (group, range) in properties)
+        {
+            foreach (var f in columns.Figures(group)[ingredient])
+            {
+                if (Satisfies(f.Low, f.High, range))
+                {
+                    matched.Add(new MatchedFigure { Group = group, Property = f.Property, Low = f.Low, High = f.High, Unit = f.Unit, Temperature = f.Temperature });
+                }
+            }
+        }
+
+        return matched;
+    }
 
     /// <summary>The shares by which an accepted ingredient satisfied the ranges.</summary>
     public IReadOnlyList<MatchedShare> Shares(int ingredient) => [.. acids.Select(a => columns.Acids[ingredient].Find(a.Acid)).OfType<MatchedShare>()];
 
-    private bool Satisfies(IReadOnlyList<RangeFigure> figures, DecimalRange range) =>
-        rangeMatch == RangeMatch.Within
-            ? figures.Count > 0 && figures.All(f => range.Contains(f.Low, f.High))
-            : figures.Any(f => range.Overlaps(f.Low, f.High));
+    private bool Satisfies(IReadOnlyList<RangeFigure> figures, DecimalRange range)
+    {
+        // Overlap needs one figure that answers, within needs all.
+        var all = rangeMatch == RangeMatch.Within;
+        for (var i = 0; i < figures.Count; i++)
+        {
+            if (Satisfies(figures[i].Low, figures[i].High, range) != all)
+            {
+                return !all;
+            }
+        }
+
+        return all && figures.Count > 0;
+    }
 
     private bool Satisfies(decimal? low, decimal? high, DecimalRange range) =>
         rangeMatch == RangeMatch.Within ? range.Contains(low, high) : range.Overlaps(low, high);

@@ -10,18 +10,57 @@ internal static class MatchedNames
     /// <summary>The names that match as well as the best one; where none matches alone, the best one for each word.</summary>
     public static IReadOnlyList<MatchedName> Of(int ingredient, NameTable table, TextMatch match)
     {
+        // The best few are kept in order as they are met: an ingredient has some ten names, and a page many ingredients.
         var (first, end) = table.Span(ingredient);
-        var alone = Enumerable.Range(first, end - first)
-            .Select(name => (Name: table.Names[name], Rank: NameOrder.OfName(table.Names[name], name, match.Query, match.Grades)))
-            .Where(n => n.Rank is not null)
-            .OrderBy(n => n.Rank)
-            .ToArray();
-        return alone.Length == 0
-            ? Together(first, end, table, match)
-            : [.. alone
-                .TakeWhile(n => NameOrder.TierOf(n.Rank!.Value) == NameOrder.TierOf(alone[0].Rank!.Value))
-                .Take(MostNames)
-                .Select(n => Describe(n.Name, NameOrder.DegreeOf(n.Rank!.Value)))];
+        Span<(long Rank, int Name)> best = stackalloc (long, int)[MostNames];
+        var count = 0;
+        for (var name = first; name < end; name++)
+        {
+            if (NameOrder.OfName(table.Names[name], name, match.Query, match.Grades) is { } rank)
+            {
+                count = Insert(best, count, (rank, name));
+            }
+        }
+
+        if (count == 0)
+        {
+            return Together(first, end, table, match);
+        }
+
+        var names = new List<MatchedName>(count);
+        foreach (var (rank, name) in best[..count])
+        {
+            if (NameOrder.TierOf(rank) == NameOrder.TierOf(best[0].Rank))
+            {
+                names.Add(Describe(table.Names[name], NameOrder.DegreeOf(rank)));
+            }
+        }
+
+        return names;
+    }
+
+    /// <summary>Puts an entry in its place among the best, behind those of the same rank, and gives their new number.</summary>
+    private static int Insert(Span<(long Rank, int Name)> best, int count, (long Rank, int Name) entry)
+    {
+        var place = count;
+        while (place > 0 && best[place - 1].Rank > entry.Rank)
+        {
+            place--;
+        }
+
+        if (place == best.Length)
+        {
+            return count;
+        }
+
+        count = Math.Min(count + 1, best.Length);
+        for (var i = count - 1; i > place; i--)
+        {
+            best[i] = best[i - 1];
+        }
+
+        best[place] = entry;
+        return count;
     }
 
     private static List<MatchedName> Together(int first, int end, NameTable table, TextMatch match)

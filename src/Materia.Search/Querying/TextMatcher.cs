@@ -62,6 +62,11 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         best = best[..grades.Words.Length];
         for (var ingredient = 0; ingredient < names.Ingredients.Count; ingredient++)
         {
+            if (!MayMatch(ingredient, grades))
+            {
+                continue;
+            }
+
             best.Clear();
             if (Best(ingredient, query, grades, best) is { } match)
             {
@@ -70,6 +75,21 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         }
 
         return ranked;
+    }
+
+    /// <summary>False when some word is in no name of the ingredient, which most ingredients are settled by at once.</summary>
+    private bool MayMatch(int ingredient, Grades grades)
+    {
+        var (first, end) = names.Span(ingredient);
+        foreach (var word in grades.Words)
+        {
+            if (!word.AsSpan(first, end - first).ContainsAnyExcept(Grade.None))
+            {
+                return grades.Whole.AsSpan(first, end - first).ContainsAnyExcept(Grade.None);
+            }
+        }
+
+        return true;
     }
 
     private RankedIngredient? Best(int ingredient, TextQuery query, Grades grades, Span<byte> best)

@@ -20,6 +20,7 @@ internal static class AllChecks
         Repeats.Check,
         UsedMarks.Check,
         Profiles.Check,
+        Triacylglycerols.Check,
         Constituents.Check,
         ComedogenicGrades.Check,
         MolarMasses.Check,

@@ -14,7 +14,7 @@ internal static class Repeats
             var seen = new HashSet<Statement>();
             foreach (var (statement, at) in Statements.Of(ingredient, place))
             {
-                if (statement is not FattyAcidShare && !seen.Add(statement))
+                if (statement is not (FattyAcidShare or TriacylglycerolShare) && !seen.Add(statement))
                 {
                     faults.Add(at, "the same statement stands here twice; keep one");
                 }

@@ -32,6 +32,8 @@ internal static class Statements
             .Concat(Items<Statement>(ingredient.Properties, place, "properties"))
             .Concat(Items(ingredient.FattyAcidProfiles, place, "fattyAcidProfiles")
                 .SelectMany(profile => Items<Statement>(profile.Value.Shares, profile.Place, "shares")))
+            .Concat(Items(ingredient.TriacylglycerolProfiles, place, "triacylglycerolProfiles")
+                .SelectMany(profile => Items<Statement>(profile.Value.Shares, profile.Place, "shares")))
             .Concat(Items<Statement>(ingredient.Constituents, place, "constituents"))
             .Concat(Items<Statement>(ingredient.Comedogenic, place, "comedogenic"))
             .Concat(Items<Statement>(ingredient.Cautions, place, "cautions"));

@@ -31,6 +31,12 @@ internal static class UsedMarks
                 faults.Add(at, "a range profile is marked used; computations use samples, take the mark away");
             }
 
+            var fats = Statements.Items(ingredient.TriacylglycerolProfiles, place, "triacylglycerolProfiles").ToList();
+            if (fats.Count > 0)
+            {
+                Check([.. fats.Select(p => (p.Value.Used, p.Place))], "the composition by triacylglycerol", faults);
+            }
+
             var constituents = Statements.Items(ingredient.Constituents, place, "constituents");
             foreach (var group in constituents.GroupBy(c => c.Value.Substance, StringComparer.OrdinalIgnoreCase))
             {

@@ -30,6 +30,9 @@ public sealed record Ingredient
     /// <summary>Fatty-acid profiles: samples that add up to about 100 %, and ranges of standards.</summary>
     public IReadOnlyList<FattyAcidProfile> FattyAcidProfiles { get; init; } = [];
 
+    /// <summary>Published compositions by triacylglycerol; see <see cref="TriacylglycerolProfile.Used"/>.</summary>
+    public IReadOnlyList<TriacylglycerolProfile> TriacylglycerolProfiles { get; init; } = [];
+
     /// <summary>Named constituents in percent by mass: of an essential oil, or the classes of a natural wax.</summary>
     public IReadOnlyList<Constituent> Constituents { get; init; } = [];
 

@@ -110,4 +110,10 @@ public enum Property
 
     /// <summary>Usual share of a formula.</summary>
     UsageLevel,
+
+    /// <summary>Saturated fraction of the acids at the middle position of the glycerol, sn-2, over the saturated fraction of all acids, by moles: 1 when saturated acids sit anywhere, near 0 when they avoid the middle.</summary>
+    MiddlePositionSaturation,
+
+    /// <summary>Heat taken up on melting.</summary>
+    HeatOfFusion,
 }

@@ -50,5 +50,7 @@ public sealed record PropertyDefinition(Property Property, string Title, string 
         new(Property.OilAbsorption, "Oil absorption", Units.GramPerHundredGram, 5, 400),
         new(Property.HighestProcessTemperature, "Highest process temperature", Units.Celsius, 20, 300),
         new(Property.UsageLevel, "Usage level", Units.Percent, 0, 100),
+        new(Property.MiddlePositionSaturation, "Saturated fraction at sn-2 over saturated fraction overall", Units.One, 0, 3),
+        new(Property.HeatOfFusion, "Heat of fusion", Units.JoulePerGram, 0, 400),
     ];
 }

@@ -1,6 +1,8 @@
 using Materia.Api.Tests.Databases;
 using Materia.Data;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Materia.Api.Tests.Data;
 
@@ -38,6 +40,22 @@ public abstract class MigrationTests(TestDatabase database)
         await MigrateAsync();
 
         (await context.Database.GetAppliedMigrationsAsync(Cancellation)).ShouldBe(before);
+    }
+
+    [Fact]
+    public async Task MigrateAsync_DatabaseOfTheFirstVersion_AddsWhatItLacks()
+    {
+        await MigrateAsync();
+        await using var context = database.CreateContext();
+        var all = context.Database.GetMigrations().ToList();
+        all.Count.ShouldBeGreaterThan(1);
+        await context.GetService<IMigrator>().MigrateAsync(all[0], Cancellation);
+        (await context.Database.GetPendingMigrationsAsync(Cancellation)).ShouldBe(all.Skip(1));
+
+        await MigrateAsync();
+
+        (await context.Database.GetPendingMigrationsAsync(Cancellation)).ShouldBeEmpty();
+        (await Raw.CountAsync(database, "SELECT count(*) FROM triacylglycerol_share")).ShouldBe(0);
     }
 
     private async Task MigrateAsync()

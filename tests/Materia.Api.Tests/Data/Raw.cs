@@ -11,7 +11,7 @@ internal static class Raw
     [
         "source", "fatty_acid", "product_use", "ingredient", "former_id", "ingredient_origin", "origin_allergen_family",
         "ingredient_name", "registry_number", "ingredient_function", "property_figure", "fatty_acid_profile", "fatty_acid_share",
-        "constituent", "comedogenic_note", "caution",
+        "triacylglycerol_profile", "triacylglycerol_share", "constituent", "comedogenic_note", "caution",
     ];
 
     /// <summary>Runs a statement and gives the number of rows that it changed.</summary>

@@ -61,6 +61,7 @@ internal static class SampleIngredients
             new Figure { Property = Property.FreeFattyAcids, Typical = 0m, Unit = Units.Percent, Evidence = Evidence.Secondary, Source = Table },
         ],
         FattyAcidProfiles = [AcidRanges(), AcidSample(), AlcoholSample()],
+        TriacylglycerolProfiles = [FatRanges(), FatSample()],
         Constituents =
         [
             new Constituent { Substance = "linalool", Cas = "78-70-6", Low = 9m, Typical = 10.0m, High = 100m, Used = true, Evidence = Evidence.Memory, Source = Recalled },
@@ -83,6 +84,23 @@ internal static class SampleIngredients
         Kind = ProfileKind.Sample,
         Used = true,
         Shares = [new FattyAcidShare { Acid = "18:1n-9", Typical = 100.0m, Evidence = Evidence.Memory, Source = Recalled }],
+    };
+
+    private static TriacylglycerolProfile FatRanges() => new()
+    {
+        Label = "made-up samples",
+        Shares =
+        [
+            new TriacylglycerolShare { Species = "SOS", Low = 9.0m, High = 80.00m, Evidence = Evidence.Published, Source = Table, Locator = "table 5" },
+            new TriacylglycerolShare { Species = "SLO+OOO", High = 5m, Evidence = Evidence.Memory, Source = Recalled, CheckIn = Table, Note = "Printed as one." },
+        ],
+    };
+
+    private static TriacylglycerolProfile FatSample() => new()
+    {
+        Label = "a made-up sample",
+        Used = true,
+        Shares = [new TriacylglycerolShare { Species = "LaMP", Typical = 99.0m, Evidence = Evidence.Secondary, Source = Table }],
     };
 
     private static FattyAcidProfile AlcoholSample() => new()

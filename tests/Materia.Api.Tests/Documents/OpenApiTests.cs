@@ -66,9 +66,19 @@ public sealed class OpenApiTests(SqliteApi api)
             expected = name.Contains('{', StringComparison.Ordinal) ? [.. expected, "404"] : expected;
             foreach (var status in expected)
             {
-                responses[status]?["content"]?["application/problem+json"]?["schema"].ShouldNotBeNull($"{name} {status}");
+                (responses[status]?["content"]?["application/problem+json"]?["schema"]).ShouldNotBeNull($"{name} {status}");
                 responses[status]!["description"]!.GetValue<string>().Length.ShouldBeGreaterThan(10, $"{name} {status}");
             }
+        }
+    }
+
+    [Fact]
+    public async Task EveryCatalogueRead_Lists304WithItsEntityTag()
+    {
+        foreach (var (name, operation) in (await OperationsAsync()).Where(o => o.Name.StartsWith("get /v1/", StringComparison.Ordinal)))
+        {
+            (operation["responses"]!["304"]?["headers"]?["ETag"]).ShouldNotBeNull(name);
+            operation["responses"]!["200"]!["headers"]!["Materia-Release"].ShouldNotBeNull(name);
         }
     }
 

@@ -31,7 +31,7 @@ public sealed class SwaggerPageTests(SqliteApi api)
         await page.Locator("#operations-Release-GetRelease .opblock-summary-control").ClickAsync();
         await page.Locator("#operations-Release-GetRelease .try-out__btn").ClickAsync();
         await page.Locator("#operations-Release-GetRelease .execute").ClickAsync();
-        var answer = page.Locator("#operations-Release-GetRelease .live-responses-table .response-col_status").First;
+        var answer = page.Locator("#operations-Release-GetRelease .live-responses-table tbody .response-col_status").First;
         await answer.WaitForAsync();
 
         (await answer.InnerTextAsync()).ShouldContain("200");

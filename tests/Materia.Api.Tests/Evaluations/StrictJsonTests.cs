@@ -14,7 +14,7 @@ public sealed class StrictJsonTests
     [InlineData("""{ 'lines': [] }""", "", "double quotes")]
     [InlineData("""{ "title": "a" "use": "b" }""", "/title", "A comma or a colon is missing")]
     [InlineData("{ // note\n }", "", "no comments")]
-    [InlineData("{\n \"lines\": [\n  { \"percent\": 12,5 }", "/lines/0/percent", "at line 3, byte 18")]
+    [InlineData("{\n \"lines\": [\n  { \"percent\": 12,5 }", "/lines/0/percent", "at line 3, byte 19")]
     [InlineData("""{ "a/b~c": tru }""", "/a~1b~0c", "around 'tru }'")]
     [InlineData("""{ "title": "\ud800" }""", "/title", "half of a \\u pair")]
     public void Read_NotJson_PointsAtThePlaceWithAHint(string text, string place, string expected)

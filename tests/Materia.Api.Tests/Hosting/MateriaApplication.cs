@@ -22,6 +22,7 @@ public sealed class MateriaApplication : WebApplicationFactory<Program>
         {
             ["environment"] = "Production",
             ["Logging:LogLevel:Default"] = "Critical",
+            ["Logging:LogLevel:Microsoft.Hosting.Lifetime"] = "Critical",
             ["Materia:Database:Provider"] = database.Provider.ToString(),
             ["Materia:Database:ConnectionString"] = database.ConnectionString,
             ["Materia:RateLimit:PostsPerMinute"] = "100000",

@@ -17,6 +17,7 @@ public abstract class IngredientRecordTests(ServedApi api)
         record["release"]!.GetValue<int>().ShouldBe(1);
         record["names"]!.AsArray()[0]!["kind"]!.GetValue<string>().ShouldBe("common");
         record["fattyAcidProfiles"]!.AsArray().ShouldNotBeEmpty();
+        record["triacylglycerolProfiles"]![0]!["shares"]!.AsArray().Select(s => s!["species"]!.GetValue<string>()).ShouldContain("SOS");
         var cited = Members(record, "source").Concat(Members(record, "checkIn")).Distinct().ToArray();
         cited.ShouldNotBeEmpty();
         foreach (var key in cited)

@@ -10,7 +10,7 @@ namespace Materia.Benchmarks.Load;
 internal static class LoadRun
 {
     private const int Connections = 16;
-    private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(3);
+    private static readonly TimeSpan WarmUp = TimeSpan.FromSeconds(4);
     private static readonly TimeSpan Measured = TimeSpan.FromSeconds(5);
 
     public static async Task<int> RunAsync(string[] args)
@@ -30,6 +30,7 @@ internal static class LoadRun
         Print("constant JSON", constant, constant);
         Print("record", await MeasureAsync(server, Requests.Record), constant);
         Print("search", await MeasureAsync(server, Requests.Search), constant);
+        Print("search, 20 hits", await MeasureAsync(server, Requests.SearchFullPage), constant);
         Print("evaluation", await MeasureAsync(server, Requests.Evaluation), constant);
         Print("constant again", await MeasureAsync(server, Requests.Constant), constant);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"resident {server.ResidentMegabytes():F0} MB"));

@@ -9,7 +9,11 @@ internal static class Requests
 
     public static byte[] Record { get; } = Get("/v1/ingredients/shea-butter");
 
-    public static byte[] Search { get; } = Get("/v1/ingredients?text=seed%20oil&iodine=80..140");
+    /// <summary>Two words that name a few ingredients, and a range.</summary>
+    public static byte[] Search { get; } = Get("/v1/ingredients?text=shea%20butter&melting=20..45");
+
+    /// <summary>Two words that name dozens, and a range: a full page of twenty hits comes back.</summary>
+    public static byte[] SearchFullPage { get; } = Get("/v1/ingredients?text=seed%20oil&iodine=80..140");
 
     public static byte[] Evaluation { get; } = Post("/v1/evaluations", Formulas.TwelveLines);
 

@@ -21,6 +21,10 @@ public sealed class MixtureFaultTests
         FaultOf([new() { Ingredient = "beeswax" }], "/0/percent").ShouldContain("share of the mixture");
 
     [Fact]
+    public void Create_TooManyParts_IsAFault() =>
+        FaultOf([.. Enumerable.Repeat(new OwnPart { Ingredient = "beeswax", Percent = 0.1m }, 201)], "").ShouldContain("at most 200 parts");
+
+    [Fact]
     public void Create_PartsOfAPart_AreRefused() =>
         FaultOf([new() { Own = Wax with { Name = "Inner", Parts = [new() { Ingredient = "beeswax", Percent = 100 }] }, Percent = 100 }], "/0/own/parts").ShouldContain("one level");
 

@@ -30,6 +30,10 @@ public sealed class OwnFigureTests
     public void Create_ReversedRange_IsAFault() =>
         FaultOf(new() { Low = 0.95m, High = 0.9m, Unit = "g/mL" }, "").ShouldContain("must rise");
 
+    [Fact]
+    public void Create_ImpossibleTemperature_IsAFault() =>
+        FaultOf(new() { Value = 0.9m, Unit = "g/mL", At = new() { Temperature = 1e27m } }, "/at/temperature").ShouldContain("from -100 to 400");
+
     private static string FaultOf(OwnFigure figure, string member)
     {
         var own = new OwnMaterial { Name = "Oil", Kind = IngredientKind.Oil, Figures = new() { [Property.Density] = figure } };

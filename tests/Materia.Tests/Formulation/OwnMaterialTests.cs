@@ -95,7 +95,8 @@ public sealed class OwnMaterialTests
     }
 
     [Theory]
-    [InlineData("18:9", "100", "/acid", "not in the table")]
+    [InlineData("18:9", "100", "/acid", "not a fatty acid of the table")]
+    [InlineData("16:0-ol", "100", "/acid", "not a fatty acid of the table")]
     [InlineData(null, "100", "/acid", "Name the fatty acid")]
     [InlineData("18:1n-9", null, "/percent", "Give the share")]
     [InlineData("18:1n-9", "-1", "/percent", "from 0 to 100")]

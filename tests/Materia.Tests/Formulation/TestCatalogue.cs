@@ -57,6 +57,7 @@ internal static class TestCatalogue
             Acid("18:0", "stearic acid", 18, 0, 284.48m),
             Acid("18:1n-9", "oleic acid", 18, 1, 282.46m),
             Acid("18:2n-6", "linoleic acid", 18, 2, 280.45m),
+            Acid("16:0-ol", "cetyl alcohol", 16, 0, 242.45m) with { Alcohol = true },
             Acid("18:3n-3", "alpha-linolenic acid", 18, 3, 278.43m),
         ],
         Uses =

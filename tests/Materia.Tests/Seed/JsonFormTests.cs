@@ -19,7 +19,7 @@ public sealed class JsonFormTests : IDisposable
     [InlineData("\"typical\": 33.5", "\"typical\": \"33.5\"", "\"33.5\"", "write a number without quotes")]
     [InlineData("\"typical\": 33.5", "\"typical\": 1e308", "1e308", "write a number")]
     [InlineData("\"irritancy\": 1", "\"irritancy\": 1.5", "1.5", "write a whole number")]
-    [InlineData("\"used\": true", "\"used\": \"yes\"", "\"yes\"", "write true or false")]
+    [InlineData("}, \"used\": true", "}, \"used\": \"yes\"", "\"yes\"", "write true or false")]
     [InlineData("\"part\": \"seed\"", "\"part\": 7", "\"part\": 7", "write text in quotes")]
     [InlineData("\"text\": \"Patch test it first.\"", "\"text\": null", "null", "leave it out or give its value")]
     [InlineData("[ \"tree-nut\" ]", "\"tree-nut\"", "tree-nut", "a list is wanted here")]

@@ -66,6 +66,23 @@ internal static class SeedTexts
                   ]
                 }
               ],
+              "triacylglycerolProfiles": [
+                {
+                  "label": "a whole analysis",
+                  "used": true,
+                  "shares": [
+                    { "species": "SOS", "typical": 60.4, "evidence": "published", "source": "example-book", "locator": "p. 10" },
+                    { "species": "LaMP", "low": 28, "typical": 32, "high": 36, "evidence": "published", "source": "example-book", "locator": "p. 10" },
+                    { "species": "SLO+OOO", "low": 8, "high": 9, "evidence": "published", "source": "example-book", "locator": "p. 10", "note": "printed as one" }
+                  ]
+                },
+                {
+                  "label": "the main species of another",
+                  "shares": [
+                    { "species": "SOP", "typical": 41.6, "evidence": "memory", "source": "recalled" }
+                  ]
+                }
+              ],
               "comedogenic": [
                 { "low": 0, "high": 2, "irritancy": 1, "tested": "the butter", "evidence": "published", "source": "example-book", "locator": "p. 7" }
               ],

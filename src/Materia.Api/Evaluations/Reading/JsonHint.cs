@@ -36,7 +36,7 @@ internal static class JsonHint
             (byte)'/' or (byte)'#' => "JSON has no comments; take it out.",
             (byte)'"' => "A comma or a colon is missing before this quote.",
             (byte)'.' or (byte)'+' => "A number begins with a digit or a minus sign, such as 0.5.",
-            _ => $"Check the commas, quotes and brackets around '{Shown(rest)}'.",
+            _ => $"Check the commas, quotes and brackets around '{Shown(utf8, at)}'; texts stand in double quotes.",
         };
     }
 
@@ -56,8 +56,15 @@ internal static class JsonHint
         return false;
     }
 
-    private static string Shown(ReadOnlySpan<byte> rest)
+    private static string Shown(ReadOnlySpan<byte> utf8, int at)
     {
+        // The reader stops inside a word it does not know; the whole word says more.
+        while (at > 0 && char.IsAsciiLetter((char)utf8[at - 1]))
+        {
+            at--;
+        }
+
+        var rest = utf8[at..];
         var cut = Encoding.UTF8.GetString(rest[..Math.Min(rest.Length, 12)]);
         return new string([.. cut.TakeWhile(c => !char.IsControl(c) && c != '\uFFFD')]);
     }

@@ -1062,6 +1062,123 @@ namespace Materia.Data.Migrations.PostgreSql
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("text")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("label");
+
+                    b.Property<bool>("Used")
+                        .HasColumnType("boolean")
+                        .HasColumnName("used");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_triacylglycerol_profile");
+
+                    b.HasIndex("Release", "Ingredient")
+                        .IsUnique()
+                        .HasDatabaseName("ix_triacylglycerol_profile_ingredient")
+                        .HasFilter("used");
+
+                    b.ToTable("triacylglycerol_profile", t =>
+                        {
+                            t.HasCheckConstraint("ck_triacylglycerol_profile_label_not_blank", "trim(label) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolShareRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("text")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Profile")
+                        .HasColumnType("integer")
+                        .HasColumnName("profile");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("text")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("evidence");
+
+                    b.Property<decimal?>("High")
+                        .HasColumnType("numeric")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("text")
+                        .HasColumnName("locator");
+
+                    b.Property<decimal?>("Low")
+                        .HasColumnType("numeric")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Species")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("species");
+
+                    b.Property<decimal?>("Typical")
+                        .HasColumnType("numeric")
+                        .HasColumnName("typical");
+
+                    b.HasKey("Release", "Ingredient", "Profile", "Ordinal")
+                        .HasName("pk_triacylglycerol_share");
+
+                    b.HasIndex("Release", "Ingredient", "Profile", "Species")
+                        .IsUnique()
+                        .HasDatabaseName("ix_triacylglycerol_share_species");
+
+                    b.ToTable("triacylglycerol_share", t =>
+                        {
+                            t.HasCheckConstraint("ck_triacylglycerol_share_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_has_a_value", "low IS NOT NULL OR typical IS NOT NULL OR high IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_percent_in_range", "low BETWEEN 0 AND 100 AND typical BETWEEN 0 AND 100 AND high BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_range_in_order", "low <= high AND low <= typical AND typical <= high");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_species_not_blank", "trim(species) <> ''");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.CautionRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -1461,6 +1578,60 @@ namespace Materia.Data.Migrations.PostgreSql
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_source_release_release");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_profile_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_profile_ingredient_ingredient");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolShareRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_triacylglycerol_share_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_source_source");
+
+                    b.HasOne("Materia.Data.Rows.TriacylglycerolProfileRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient", "Profile")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_triacylglycerol_profile_profile");
                 });
 #pragma warning restore 612, 618
         }

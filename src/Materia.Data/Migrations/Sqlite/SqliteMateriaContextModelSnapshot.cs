@@ -1084,6 +1084,129 @@ namespace Materia.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Label")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("label");
+
+                    b.Property<bool>("Used")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("used");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_triacylglycerol_profile");
+
+                    b.HasIndex("Release", "Ingredient")
+                        .IsUnique()
+                        .HasDatabaseName("ix_triacylglycerol_profile_ingredient")
+                        .HasFilter("used");
+
+                    b.ToTable("triacylglycerol_profile", t =>
+                        {
+                            t.HasCheckConstraint("ck_triacylglycerol_profile_label_not_blank", "trim(label) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolShareRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Profile")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("profile");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("High")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Low")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Species")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("species");
+
+                    b.Property<string>("Typical")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("typical");
+
+                    b.HasKey("Release", "Ingredient", "Profile", "Ordinal")
+                        .HasName("pk_triacylglycerol_share");
+
+                    b.HasIndex("Release", "Ingredient", "Profile", "Species")
+                        .IsUnique()
+                        .HasDatabaseName("ix_triacylglycerol_share_species");
+
+                    b.ToTable("triacylglycerol_share", t =>
+                        {
+                            t.HasCheckConstraint("ck_triacylglycerol_share_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_has_a_value", "low IS NOT NULL OR typical IS NOT NULL OR high IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_high_is_decimal", "ltrim(high, '-') GLOB '[0-9]*' AND high GLOB '*[0-9]' AND ltrim(high, '-') NOT GLOB '*[^0-9.]*' AND length(high) - length(ltrim(high, '-')) <= 1 AND length(high) - length(replace(high, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_low_is_decimal", "ltrim(low, '-') GLOB '[0-9]*' AND low GLOB '*[0-9]' AND ltrim(low, '-') NOT GLOB '*[^0-9.]*' AND length(low) - length(ltrim(low, '-')) <= 1 AND length(low) - length(replace(low, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_percent_in_range", "CAST(low AS REAL) BETWEEN 0 AND 100 AND CAST(typical AS REAL) BETWEEN 0 AND 100 AND CAST(high AS REAL) BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_range_in_order", "CAST(low AS REAL) <= CAST(high AS REAL) AND CAST(low AS REAL) <= CAST(typical AS REAL) AND CAST(typical AS REAL) <= CAST(high AS REAL)");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_species_not_blank", "trim(species) <> ''");
+
+                            t.HasCheckConstraint("ck_triacylglycerol_share_typical_is_decimal", "ltrim(typical, '-') GLOB '[0-9]*' AND typical GLOB '*[0-9]' AND ltrim(typical, '-') NOT GLOB '*[^0-9.]*' AND length(typical) - length(ltrim(typical, '-')) <= 1 AND length(typical) - length(replace(typical, '.', '')) <= 1");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.CautionRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -1483,6 +1606,60 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_source_release_release");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_profile_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_profile_ingredient_ingredient");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolShareRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_triacylglycerol_share_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_source_source");
+
+                    b.HasOne("Materia.Data.Rows.TriacylglycerolProfileRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient", "Profile")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_triacylglycerol_share_triacylglycerol_profile_profile");
                 });
 #pragma warning restore 612, 618
         }

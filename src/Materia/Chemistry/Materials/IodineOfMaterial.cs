@@ -21,14 +21,14 @@ internal static class IodineOfMaterial
             return computed;
         }
 
-        if (ingredient.Kind == IngredientKind.FattyAlcohol && alcohols is not null)
-        {
-            return new Titration(Spread(100 * IodineFactor.OfSubstance(alcohols.MeanMolarMass, alcohols.MeanDoubleBonds), stored), TitrationBasis.Composition);
-        }
-
         if (Kinds.IsKnownSaturated(ingredient))
         {
             return new Titration(new Interval(0, 0, stored is null ? 0 : (double)stored.Greatest()), TitrationBasis.Nature, stored);
+        }
+
+        if (ingredient.Kind == IngredientKind.FattyAlcohol && alcohols is not null)
+        {
+            return new Titration(Spread(100 * IodineFactor.OfSubstance(alcohols.MeanMolarMass, alcohols.MeanDoubleBonds), stored), TitrationBasis.Composition);
         }
 
         var note = acids?.Conjugated > Noticeable

@@ -9,7 +9,11 @@ internal sealed class MaterialRules(Release release, FaultList faults, List<stri
     /// <summary>How far the shares of a mixture's parts may be from 100 [%]: suppliers round them to a tenth each.</summary>
     private const decimal PartsTolerance = 0.5m;
 
+    /// <summary>The most parts that all mixtures of a formula may have together; as many as it may have lines.</summary>
+    private const int MostParts = NormalisedFormula.MostLines;
+
     private readonly Dictionary<string, string> ownNames = new(StringComparer.OrdinalIgnoreCase);
+    private int partsSoFar;
 
     /// <summary>The material of a line or a part at <paramref name="pointer"/>; <see langword="null"/> when it cannot be told, with the fault added.</summary>
     public LineMaterial? Find(string? id, OwnMaterial? own, string pointer)
@@ -66,6 +70,13 @@ internal sealed class MaterialRules(Release release, FaultList faults, List<stri
         if (own.FattyAcids.Count > 0 || own.Constituents.Count > 0 || own.Figures.Count > 0 || own.Water is not null)
         {
             faults.Add($"{pointer}/parts", "A mixture takes its figures from its parts. Leave out either the parts or the other figures.");
+        }
+
+        partsSoFar += own.Parts.Count;
+        if (partsSoFar > MostParts)
+        {
+            faults.Add($"{pointer}/parts", $"The mixtures of a formula have at most {MostParts} parts together. Add up parts of the same material.");
+            return [];
         }
 
         List<MaterialPart> parts = [];

@@ -114,9 +114,9 @@ internal static class OwnComposition
         {
             faults.Add($"{pointer}/acid", "Name the fatty acid by its symbol, such as \"18:1n-9\".");
         }
-        else if (release.FindFattyAcid(acid.Acid) is null)
+        else if (release.FindFattyAcid(acid.Acid) is not { Alcohol: false })
         {
-            faults.Add($"{pointer}/acid", $"\"{Fault.Shorten(acid.Acid)}\" is not in the table of fatty acids. Use a symbol of the table, such as \"18:1n-9\"; \"18:1\" is the total without a position.");
+            faults.Add($"{pointer}/acid", $"\"{Fault.Shorten(acid.Acid)}\" is not a fatty acid of the table. Use a symbol of the table, such as \"18:1n-9\"; \"18:1\" is the total without a position.");
         }
         else if (!seen.Add(acid.Acid))
         {

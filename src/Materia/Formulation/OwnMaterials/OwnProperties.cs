@@ -77,5 +77,9 @@ internal static class OwnProperties
         }
 
         OwnComposition.CheckOrder(pointer, figure.Low, figure.Typical, figure.High, faults);
+
+        // No raw material is measured outside these; further out a wrong unit is likelier.
+        faults.Within($"{pointer}/at/temperature", figure.At?.Temperature, -100, 400, "The temperature of measurement [Cel]");
+        faults.Within($"{pointer}/at/waterTemperature", figure.At?.WaterTemperature, 0, 100, "The temperature of the water [Cel]");
     }
 }

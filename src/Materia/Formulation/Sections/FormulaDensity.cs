@@ -56,5 +56,5 @@ public sealed record FormulaDensity
     }
 
     private static TemperatureFigure? AtRoomTemperature(IReadOnlyList<TemperatureFigure> values) =>
-        values.FirstOrDefault(v => v.Temperature is >= 20 and <= 25);
+        values.FirstOrDefault(v => v.Temperature is >= 20 and <= 25 && v.Value > 0 && double.IsFinite(v.Value));
 }
