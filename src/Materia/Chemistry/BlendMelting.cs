@@ -65,6 +65,13 @@ public sealed record BlendMelting
         ArgumentNullException.ThrowIfNull(blend);
         return MeltingSum.Of(blend);
     }
+
+    /// <summary>The share of the fat phase of <paramref name="blend"/> whose melting is known, 0 to 1, without working the curve out.</summary>
+    public static double CoverageOf(Blend blend)
+    {
+        ArgumentNullException.ThrowIfNull(blend);
+        return MeltingSpace.For(blend).Compose(blend).Coverage;
+    }
 }
 
 /// <summary>Solid content at one temperature.</summary>

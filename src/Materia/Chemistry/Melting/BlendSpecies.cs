@@ -21,6 +21,9 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
     /// <summary>Share whose melting is unknown [1].</summary>
     public required double UnknownMass { get; init; }
 
+    /// <summary>The share of what is no powder whose melting is known, 0 to 1; nought when there is nothing but powder.</summary>
+    public double Coverage => FatMass > 0 ? Math.Round(FatMass / (FatMass + UnknownMass), 6) : 0;
+
     /// <summary>What limits the description.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 

@@ -4,7 +4,7 @@ namespace Materia.Chemistry.Melting;
 /// Melting point and enthalpy of fusion of free saturated fatty alcohols and acids. Melting points: ons-melting-points (read);
 /// enthalpies of acids C10 to C18: crc-enthalpy-fusion (read); of C20 and C22 acids: extrapolated by 8 to 9 kJ/mol for two
 /// carbons, ours; of alcohols the total of melting and rotator transition, since that governs solubility at room
-/// temperature: mosselman-1994 (recalled), C12 read, C20 interpolated.
+/// temperature: mosselman-1974 (recalled), C12 read, C20 interpolated.
 /// </summary>
 public static class FreeChains
 {
@@ -34,7 +34,7 @@ public static class FreeChains
     {
         var molarMass = chain.AcidMolarMass - 15.999 + 2.016;
         return chain.IsSaturated && Alcohols.TryGetValue(chain.Carbons, out var known)
-            ? new(name, CrystalClass.Alcohol, molarMass, known.Celsius, known.Enthalpy, "mosselman-1994")
+            ? new(name, CrystalClass.Alcohol, molarMass, known.Celsius, known.Enthalpy, "mosselman-1974")
             : new(name, CrystalClass.Liquid, molarMass, double.NaN, 0, "counted-as-liquid");
     }
 

@@ -25,7 +25,7 @@ internal static class LastSpecies
     private static string[] Ingredients(Blend blend, MeltingSpace space, int index) =>
     [
         .. blend.Components
-            .Select(c => (c.Name, Amount: c.MassFraction * space.AmountOf(c.Ingredient.Id, index)))
+            .Select(c => (c.Name, Amount: c.MassFraction * space.AmountOf(c.Ingredient, index)))
             .Where(p => p.Amount > 0)
             .GroupBy(p => p.Name, p => p.Amount)
             .OrderByDescending(g => g.Sum())

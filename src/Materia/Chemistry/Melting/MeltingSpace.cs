@@ -10,11 +10,12 @@ namespace Materia.Chemistry.Melting;
 public sealed class MeltingSpace
 {
     private static readonly ConditionalWeakTable<Release, MeltingSpace> Known = [];
-    private readonly Dictionary<string, Entry> byId;
+    // By reference: a maker's own material may be called as a catalogue ingredient is.
+    private readonly Dictionary<Ingredient, Entry> entries;
 
     private MeltingSpace(Release release, IEnumerable<Ingredient> ingredients)
     {
-        var described = ingredients.Select(i => (i.Id, Species: SpeciesOfIngredient.Of(i, release))).ToList();
+        var described = ingredients.Select(i => (Ingredient: i, Species: SpeciesOfIngredient.Of(i, release))).ToList();
         Species = [.. described
             .SelectMany(d => d.Species.Species.Select(s => s.Species))
             .DistinctBy(s => s.Name)
@@ -22,10 +23,10 @@ public sealed class MeltingSpace
             .ThenBy(s => s.MeltingPoint)
             .ThenBy(s => s.Name, StringComparer.Ordinal)];
         var number = Species.Index().ToDictionary(p => p.Item.Name, p => p.Index, StringComparer.Ordinal);
-        byId = described.ToDictionary(
-            d => d.Id,
+        entries = described.ToDictionary<(Ingredient Ingredient, IngredientSpecies Species), Ingredient, Entry>(
+            d => d.Ingredient,
             d => new Entry(d.Species, [.. d.Species.Species.Select(s => (number[s.Species.Name], s.MolesPerGram))]),
-            StringComparer.Ordinal);
+            ReferenceEqualityComparer.Instance);
     }
 
     /// <summary>The species, in the order of class and melting point.</summary>
@@ -40,16 +41,16 @@ public sealed class MeltingSpace
         var strangers = blend.Components.Where(c => !ReferenceEquals(blend.Release.FindIngredient(c.Ingredient.Id), c.Ingredient)).ToList();
         return strangers.Count == 0
             ? Of(blend.Release)
-            : new MeltingSpace(blend.Release, blend.Components.Select(c => c.Ingredient).DistinctBy(i => i.Id));
+            : new MeltingSpace(blend.Release, blend.Components.Select(c => c.Ingredient).Distinct<Ingredient>(ReferenceEqualityComparer.Instance));
     }
 
     /// <summary>What an ingredient of the space brings.</summary>
-    public IngredientSpecies Describe(string id) => byId[id].Description;
+    public IngredientSpecies Describe(Ingredient ingredient) => entries[ingredient].Description;
 
     /// <summary>How much of a species an ingredient brings [mol/g].</summary>
-    public double AmountOf(string id, int index)
+    public double AmountOf(Ingredient ingredient, int index)
     {
-        foreach (var (at, perGram) in byId[id].Amounts)
+        foreach (var (at, perGram) in entries[ingredient].Amounts)
         {
             if (at == index)
             {
@@ -74,7 +75,7 @@ public sealed class MeltingSpace
                 continue;
             }
 
-            var entry = byId[component.Ingredient.Id];
+            var entry = entries[component.Ingredient];
             warnings.AddRange(entry.Description.Warnings.Except(warnings));
             if (entry.Description.IsFiller)
             {

@@ -12,7 +12,7 @@ internal static class MeltingSteps
     {
         List<ExplainedStep> steps =
         [
-            .. blend.Components.Select(c => c.Ingredient.Id).Distinct(StringComparer.Ordinal).Select(id => Basis(species, id)),
+            .. blend.Components.DistinctBy(c => c.Name).Select(c => Basis(species, c)),
             Species(species),
             Pure(species),
             Equilibrium(species, curve),
@@ -20,11 +20,11 @@ internal static class MeltingSteps
         return steps;
     }
 
-    private static ExplainedStep Basis(BlendSpecies species, string id) => new()
+    private static ExplainedStep Basis(BlendSpecies species, BlendComponent component) => new()
     {
-        What = $"Species of {id}",
+        What = $"Species of {component.Name}",
         Equation = "fatty acids to moles; sn-2 by rule, outer positions at random: z(a,b,c) = o_a·y_b·o_c, o = (3x − y)/2",
-        Arithmetic = species.Space.Describe(id).Unknown ?? species.Space.Describe(id).Basis,
+        Arithmetic = species.Space.Describe(component.Ingredient).Unknown ?? species.Space.Describe(component.Ingredient).Basis,
     };
 
     private static ExplainedStep Species(BlendSpecies species)

@@ -17,7 +17,7 @@ internal static class MeltingSum
         var space = MeltingSpace.For(blend);
         var species = space.Compose(blend);
         var concerned = species.FatMass + species.UnknownMass;
-        var coverage = concerned > 0 ? species.FatMass / concerned : 0;
+        var coverage = species.Coverage;
         var powder = 100 * species.FillerMass;
         if (Refusal(species, concerned, coverage) is { } reason)
         {
@@ -44,7 +44,7 @@ internal static class MeltingSum
             Graininess = GraininessRule.Of(species, central),
             PowderPercent = powder,
             Method = Method,
-            Coverage = Math.Round(coverage, 6),
+            Coverage = coverage,
             Warnings = warnings,
             Steps = blend.Explain ? MeltingSteps.Of(blend, species, central) : null,
         };

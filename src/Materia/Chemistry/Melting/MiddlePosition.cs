@@ -1,31 +1,17 @@
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry.Melting;
 
 /// <summary>
-/// Which acids sit in the middle of the glycerol. Measured middle compositions are rare, so a rule per sort of fat stands in:
-/// the ratio of the saturated fraction at sn-2 to the saturated fraction overall. The ratios are recalled or ours; mango's
-/// (78 to 84 % oleic at sn-2) agrees with jin-2016, which was read.
+/// Which acids sit in the middle of the glycerol: by the ratio that the catalogue holds for the fat (saturated fraction at sn-2 over
+/// saturated fraction overall), else by a rule for its sort. Lauric fats are rich in 12:0 there, as coconut is; animal fats are
+/// taken as random; other fats of plants have a tenth of the saturated chains that chance would put there, a choice of ours.
 /// </summary>
 public static class MiddlePosition
 {
     private const double Seeds = 0.10;
     private const double Random = 1;
-
-    private static readonly Dictionary<string, double> Ratios = new(StringComparer.Ordinal)
-    {
-        ["cocoa-butter"] = 0.05,
-        ["shea-butter"] = 0.08,
-        ["shea-butter-nilotica"] = 0.08,
-        ["shea-butter-west-african"] = 0.08,
-        ["kokum-butter"] = 0.05,
-        ["sal-butter"] = 0.05,
-        ["illipe-butter"] = 0.05,
-        ["mango-butter"] = 0.10,
-        ["palm-oil"] = 0.27,
-        ["palm-olein"] = 0.27,
-        ["palm-stearin"] = 0.27,
-    };
 
     /// <summary>Middle over overall mole fraction of each acid of coconut oil (breckenridge-1978, recalled), scaled to any lauric fat.</summary>
     private static readonly Dictionary<int, double> LauricEnrichment = new()
@@ -46,7 +32,7 @@ public static class MiddlePosition
             return Lauric(overall);
         }
 
-        var ratio = Ratios.TryGetValue(ingredient.Id, out var known) ? known
+        var ratio = StoredFigures.Find(ingredient, Property.MiddlePositionSaturation) is { } stored ? (double)stored.Central()
             : ingredient.Origin?.From == OriginKind.Animal ? Random
             : Seeds;
         return PositionalDistribution.Middle(overall, ratio);

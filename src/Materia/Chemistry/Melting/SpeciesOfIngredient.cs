@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry.Melting;
 
@@ -8,6 +9,9 @@ public static class SpeciesOfIngredient
     /// <summary>Molar mass given to unsaponifiable matter and to volatile or non-crystallising liquids [g/mol]: sterols and triterpenes lie near 400 to 430; amounts are small.</summary>
     private const double UnsaponifiableMolarMass = 420;
     private const double VolatileMolarMass = 150;
+
+    /// <summary>An ester, alcohol or hydrocarbon whose melting figures all lie below this counts as liquid [Cel].</summary>
+    private const decimal LiquidBelow = 15;
 
     private static readonly PureSpecies Unsaponifiable = new("unsaponifiable matter", CrystalClass.Liquid, UnsaponifiableMolarMass, double.NaN, 0, "counted-as-liquid");
     private static readonly PureSpecies Volatile = new("essential oil", CrystalClass.Liquid, VolatileMolarMass, double.NaN, 0, "counted-as-liquid");
@@ -20,7 +24,7 @@ public static class SpeciesOfIngredient
     /// <summary>The species of <paramref name="ingredient"/>, with its fatty acids looked up in <paramref name="release"/>.</summary>
     public static IngredientSpecies Of(Ingredient ingredient, Release release) => ingredient.Kind switch
     {
-        IngredientKind.Clay or IngredientKind.Powder or IngredientKind.Starch => new() { Species = [], IsFiller = true, Basis = "filler" },
+        _ when Kinds.IsPowder(ingredient.Kind) => new() { Species = [], IsFiller = true, Basis = "filler" },
         IngredientKind.EssentialOil => Only(Volatile, "counted as liquid"),
         IngredientKind.Wax when NaturalWaxes.Find(ingredient.Id) is { } parts =>
             new() { Species = [.. parts.Select(p => (p.Species, p.MassFraction / p.Species.MolarMass))], Basis = "pseudo-components of a natural wax" },
@@ -44,7 +48,7 @@ public static class SpeciesOfIngredient
 
     private static bool IsLiquid(Ingredient ingredient) =>
         ingredient.Kind is IngredientKind.Ester or IngredientKind.Hydrocarbon or IngredientKind.FattyAlcohol
-        && ingredient.Properties.Where(p => p.Property is Property.MeltingRange or Property.MeltingPoint).Select(p => p.Greatest()).DefaultIfEmpty(100).Max() < 15;
+        && ingredient.Properties.Where(p => p.Property is Property.MeltingRange or Property.MeltingPoint).Select(p => p.Greatest()).DefaultIfEmpty(100).Max() < LiquidBelow;
 
     private static IngredientSpecies Free(FattyAcidProfile profile, Release release, Func<Chain, string, PureSpecies> make, string basis)
     {
@@ -94,6 +98,8 @@ public static class SpeciesOfIngredient
         var moles = chains.Values.Sum();
         (Chain Chain, double Fraction)[] overall = [.. chains.Select(p => (p.Key, p.Value / moles))];
         var fats = PositionalDistribution.Distribute(overall, MiddlePosition.Of(ingredient, overall));
+        var printed = PublishedComposition.Find(ingredient);
+        fats = printed is null ? fats : PublishedComposition.Fill(printed, fats);
         var unsaponifiable = Math.Clamp(UnsaponifiableShare(ingredient), 0, 0.5);
         var molarMass = fats.Sum(p => p.Value * p.Key.MolarMass);
         var perGram = (1 - unsaponifiable) / molarMass;
@@ -106,16 +112,13 @@ public static class SpeciesOfIngredient
         return new()
         {
             Species = species,
-            Basis = "triacylglycerols generated from the fatty acids",
+            Basis = printed is null ? "triacylglycerols generated from the fatty acids" : $"triacylglycerols as printed ({printed.Label}), the rest generated from the fatty acids",
             Warnings = other / listed > 0.02 ? [$"{ingredient.CommonName()}: hydroxy, epoxy, ring or conjugated acids have no melting data; their fats count as liquid."] : [],
         };
     }
 
-    private static double UnsaponifiableShare(Ingredient ingredient)
-    {
-        var figures = ingredient.Properties.Where(p => p.Property == Property.UnsaponifiableMatter).ToList();
-        return (double)((figures.Find(f => f.Used) ?? (figures.Count > 0 ? figures[0] : null))?.Central() ?? 0) / 100;
-    }
+    private static double UnsaponifiableShare(Ingredient ingredient) =>
+        (double)(StoredFigures.Find(ingredient, Property.UnsaponifiableMatter)?.Central() ?? 0) / 100;
 
     private static FattyAcidProfile? Profile(Ingredient ingredient, ProfilePart part)
     {

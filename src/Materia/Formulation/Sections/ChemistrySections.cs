@@ -17,6 +17,10 @@ public static class ChemistrySections
     public static EvaluationSection<ComputedFigure> SaponificationValue { get; } =
         new("saponificationValue", "The saponification value: how much alkali the fats take up.", i => Chemistry.SaponificationValue.Of(i.Blend));
 
+    /// <summary>How it melts.</summary>
+    public static EvaluationSection<BlendMelting> Melting { get; } =
+        new("melting", "The solid content against temperature, where it clears, how it feels in the hand.", i => BlendMelting.Of(i.Blend));
+
     /// <summary>How it flows.</summary>
     public static EvaluationSection<BlendFlow> Flow { get; } =
         new("flow", "The viscosity against temperature while the fats are melted.", i => BlendFlow.Of(i.Blend));

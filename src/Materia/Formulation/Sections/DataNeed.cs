@@ -29,6 +29,7 @@ internal sealed class DataNeed
         new(ChemistrySections.FattyAcids, "what contains fatty acids", Kinds.BearsFattyAcids, i => i.Of(ChemistrySections.FattyAcids).Coverage, b => FattyAcidComposition.Of(b).Coverage),
         new(ChemistrySections.IodineValue, "the lipids", Kinds.IsLipid, i => i.Of(ChemistrySections.IodineValue).Coverage, b => IodineValue.Of(b).Coverage),
         new(ChemistrySections.SaponificationValue, "the lipids", Kinds.IsLipid, i => i.Of(ChemistrySections.SaponificationValue).Coverage, b => SaponificationValue.Of(b).Coverage),
+        new(ChemistrySections.Melting, "everything but powders", k => !Kinds.IsPowder(k), i => i.Of(ChemistrySections.Melting).Coverage, BlendMelting.CoverageOf),
         new(FormulaDensity.Section, "everything", _ => true, i => i.Of(FormulaDensity.Section).Coverage, b => BlendDensity.Of(b).Coverage),
         new(ChemistrySections.Flow, "everything", _ => true, i => i.Of(ChemistrySections.Flow).Coverage, b => BlendFlow.Of(b).Coverage),
         new(ChemistrySections.Oxidation, "what contains fatty acids", Kinds.BearsFattyAcids, i => i.Of(ChemistrySections.Oxidation).CoxValue.Coverage, b => BlendOxidation.Of(b).CoxValue.Coverage),

@@ -13,6 +13,7 @@ public static class EvaluationSections
         ChemistrySections.FattyAcids,
         ChemistrySections.IodineValue,
         ChemistrySections.SaponificationValue,
+        ChemistrySections.Melting,
         FormulaDensity.Section,
         ChemistrySections.Flow,
         ChemistrySections.Oxidation,
