@@ -4,8 +4,8 @@ namespace Materia.Api.Http;
 public static class NearestWord
 {
     /// <summary>
-    /// The word of <paramref name="words"/> with the least edit distance (Levenshtein) from <paramref name="typed"/>, or
-    /// <see langword="null"/> when even that one differs in more than half of its letters.
+    /// The word of <paramref name="words"/> that <paramref name="typed"/> begins, else the one with the least edit distance
+    /// (Levenshtein) from it, or <see langword="null"/> when even that one differs in more than half of its letters.
     /// </summary>
     public static string? Of(string typed, IEnumerable<string> words)
     {
@@ -16,10 +16,14 @@ public static class NearestWord
         }
 
         var nearest = words
-            .Select(word => (Word: word, Distance: Distance(typed.ToLowerInvariant(), word.ToLowerInvariant())))
-            .OrderBy(candidate => candidate.Distance)
+            .Select(word => (
+                Word: word,
+                Begins: word.StartsWith(typed, StringComparison.OrdinalIgnoreCase),
+                Distance: Distance(typed.ToLowerInvariant(), word.ToLowerInvariant())))
+            .OrderByDescending(candidate => candidate.Begins)
+            .ThenBy(candidate => candidate.Distance)
             .FirstOrDefault();
-        return nearest.Word is { } found && nearest.Distance <= Math.Max(1, found.Length / 2) ? found : null;
+        return nearest.Word is { } found && (nearest.Begins || nearest.Distance <= Math.Max(1, found.Length / 2)) ? found : null;
     }
 
     private static int Distance(string a, string b)
