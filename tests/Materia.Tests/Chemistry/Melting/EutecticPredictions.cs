@@ -104,7 +104,7 @@ internal static class EutecticPredictions
     private static double SoftestCoconutShare()
     {
         Ingredient cocoa = MeltingSystems.Find("cocoa butter CB-GH (Ghana)")!, coconut = MeltingSystems.Find("coconut oil")!;
-        return Enumerable.Range(0, 21).Select(i => 5.0 * i).MinBy(p => BlendMelting.Of(TestFat.Blend((cocoa, 100 - p), (coconut, p))).SlipPoint!.Value!.Value);
+        return Enumerable.Range(0, 101).Select(i => 1.0 * i).MinBy(p => BlendMelting.Of(TestFat.Blend((cocoa, 100 - p), (coconut, p))).SlipPoint!.Value!.Value);
     }
 
     private static double LargestSofteningPalmShare()
@@ -112,6 +112,6 @@ internal static class EutecticPredictions
         Ingredient palm = MeltingSystems.Find("palm oil PO-MY")!, kernel = MeltingSystems.Find("palm kernel oil PKO-MY")!;
         double At10(double share) => BlendMelting.Of(TestFat.Blend((palm, share), (kernel, 100 - share))).SolidContent.Single(p => p.Temperature == 10).Percent;
         var (all, none) = (At10(100), At10(0));
-        return Enumerable.Range(1, 19).Select(i => 5.0 * i).MaxBy(p => (p / 100 * all) + ((1 - (p / 100)) * none) - At10(p));
+        return Enumerable.Range(1, 99).Select(i => 1.0 * i).MaxBy(p => (p / 100 * all) + ((1 - (p / 100)) * none) - At10(p));
     }
 }

@@ -21,7 +21,15 @@ public sealed class WaxGelTests
         var row = MeltingFiles.Find(id);
         var (share, tolerance) = (row.Printed!.Value.Low, row.Tolerance!.Value + 0.05);
 
-        IsGel(row, share + tolerance).ShouldBeTrue();
+        if (KnownMisses.ById.TryGetValue(id, out var reason))
+        {
+            IsGel(row, share + tolerance).ShouldBeFalse($"{row.Title} is now met; take it off the list: {reason}");
+        }
+        else
+        {
+            IsGel(row, share + tolerance).ShouldBeTrue();
+        }
+
         IsGel(row, share - tolerance).ShouldBeFalse();
     }
 

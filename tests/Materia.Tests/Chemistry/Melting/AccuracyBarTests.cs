@@ -1,0 +1,56 @@
+using Materia.Tests.Checks;
+
+namespace Materia.Tests.Chemistry.Melting;
+
+/// <summary>The accuracy asked for as a whole: reached, or known to be missed and held there, so that a change shows. docs/melting-accuracy.md says why.</summary>
+public sealed class AccuracyBarTests
+{
+    private const double AskedOfTheBand = 0.8;
+
+    [Fact]
+    public void WholeFats_SameSampleNotCalibration_AreWithinFivePointsOnAverage()
+    {
+        // All nine rows are of palm oil and recalled: nothing else is printed with its own sample's composition.
+        AccuracyFigures.Checks.Points.Count.ShouldBe(9);
+        AccuracyFigures.Checks.MeanAbsoluteError.ShouldBeLessThanOrEqualTo(5);
+    }
+
+    [Fact]
+    public void Band_SameSampleNotCalibration_MissesFourFifthsOfPrintedValues()
+    {
+        AccuracyFigures.Checks.InsideBand.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
+        AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThan(0.4, "four of nine when this was written");
+    }
+
+    [Fact]
+    public void Band_AllCurves_MissesFourFifthsOfPrintedValues()
+    {
+        var all = AccuracyFigures.Groups.Where(g => g != AccuracyFigures.Index).SelectMany(g => g.Points).ToList();
+        var inside = all.Average(p => AccuracyFigures.IsInside(p) ? 1.0 : 0);
+        inside.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
+        inside.ShouldBeGreaterThan(0.5, "54 % when this was written");
+    }
+
+    [Fact]
+    public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButTwo()
+    {
+        var misses = MeltingFiles.Rows
+            .Where(r => r.IsCheck && !r.System.EndsWith(" wax", StringComparison.Ordinal) && FatPredictions.Melting(r) is { } value && r.Distance(value) > 2)
+            .Select(r => r.Id);
+
+        // Mango by 3.1 and palm olein by 4.9 °C, for the reasons among the known misses.
+        misses.ShouldBe(["M201", "M213"]);
+    }
+
+    [Fact]
+    public void Eutectics_Checks_AreWithinThreeDegreesButFour()
+    {
+        var misses = MeltingFiles.Rows
+            .Where(r => r.IsCheck && r.Unit == "degC" && EutecticPredictions.Find(r) is { } value && r.Distance(value) > 3)
+            .Select(r => r.Id);
+
+        // M113 by 3.8: print gives 57.85 and 52.3 °C for palmitic + stearic acid, and the model lies between. M120, M122 and
+        // M130 by 3.2, 5.0 and 5.1: acids are taken as separate pure crystals; M113 and M120 are within their rows' own tolerance.
+        misses.ShouldBe(["M113", "M120", "M122", "M130"]);
+    }
+}
