@@ -23,7 +23,9 @@ public sealed partial class AccuracyTableTests
             return;
         }
 
-        current.ShouldBe(committed, $"run with {Switch}=1 to rewrite docs/melting-accuracy.md, and look at what changed");
+        // Line by line: the whole text would drown what changed.
+        var changed = current.Split('\n').Except(committed.Split('\n'), StringComparer.Ordinal).Concat(committed.Split('\n').Except(current.Split('\n'), StringComparer.Ordinal));
+        (current == committed).ShouldBeTrue($"run with {Switch}=1 to rewrite docs/melting-accuracy.md, and look at what changed: {string.Join('\n', changed.Take(20))}");
     }
 
     [GeneratedRegex(@"<!-- table (\w+) -->\n.*?<!-- end -->", RegexOptions.Singleline)]

@@ -10,6 +10,7 @@ internal static class AccuracyTables
     public static IReadOnlyDictionary<string, string> All => new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["summary"] = Summary(),
+        ["temperatures"] = Temperatures(),
         ["systems"] = Systems(),
         ["solid"] = Solid(),
         ["melting"] = Figures("°C", r => FatPredictions.Melting(r)),
@@ -23,6 +24,23 @@ internal static class AccuracyTables
     private static string Summary() => Table(
         "| rows | number | mean absolute error | worst | inside the band | mean width of the band |",
         AccuracyFigures.Groups.Select(g => Line($"| {g.Group} | {g.Points.Count} | {g.MeanAbsoluteError:0.0} | {g.Worst.Error:0.0} ({g.Worst.Row.System} at {g.Worst.Row.Temperature} °C) | {100 * g.InsideBand:0} % | {g.MeanWidth:0.0} |")));
+
+    private static string Temperatures() => Table(
+        "| check rows | number | mean distance from print | worst | within |",
+        [
+            Distances("slip points and melting ranges of whole fats [°C]", 2, FatPredictions.Melting, r => !r.System.EndsWith(" wax", StringComparison.Ordinal)),
+            Distances("eutectic temperatures of free acids [°C]", 3, EutecticPredictions.Find, r => r.Unit == "degC"),
+            Distances("melting points of triacylglycerols, beta [°C]", 2, PurePredictions.Find, r => r.Quantity is "Tm beta" or "Tm beta1" && r.Unit == "degC"),
+            Distances("melting points of triacylglycerols, alpha and beta-prime [°C]", 4, PurePredictions.Find, r => r.Quantity.StartsWith("Tm ", StringComparison.Ordinal) && r.Quantity is not ("Tm beta" or "Tm beta1")),
+        ]);
+
+    private static string Distances(string group, double within, Func<MeltingRow, double?> predict, Func<MeltingRow, bool> which)
+    {
+        var rows = MeltingFiles.Rows.Where(r => r.IsCheck && r.Printed is not null && which(r)).Select(r => (Row: r, Value: predict(r))).Where(p => p.Value is not null)
+            .Select(p => (p.Row, Distance: p.Row.Distance(p.Value!.Value))).ToList();
+        var worst = rows.MaxBy(r => r.Distance);
+        return Line($"| {group} | {rows.Count} | {rows.Average(r => r.Distance):0.0} | {worst.Distance:0.0} ({worst.Row.Id}, {worst.Row.System}) | {rows.Count(r => r.Distance <= within)} of {rows.Count} within {within} |");
+    }
 
     private static string Systems() => Table(
         "| system | role | grade | rows | mean absolute error | worst | inside the band |",

@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.Globalization;
 using Materia.Catalogue;
 using Materia.Chemistry;
 using Materia.Chemistry.Melting;
@@ -12,6 +14,8 @@ internal static class EutecticPredictions
 
     private static readonly string[] Names = ["capric", "lauric", "myristic", "palmitic", "stearic"];
 
+    private static readonly ConcurrentDictionary<string, double?> Found = new(StringComparer.Ordinal);
+
     private static readonly Lazy<IReadOnlyList<(string[] Acids, double Celsius)>> Ternaries = new(() =>
     [
         .. from a in Enumerable.Range(0, 5)
@@ -22,7 +26,9 @@ internal static class EutecticPredictions
     ]);
 
     /// <summary>The figure for a row on a eutectic; <see langword="null"/> for other rows and for diagrams given in words.</summary>
-    public static double? Find(MeltingRow row) => row switch
+    public static double? Find(MeltingRow row) => Found.GetOrAdd(row.Id, _ => Work(row));
+
+    private static double? Work(MeltingRow row) => row switch
     {
         { System: "LaLaLa + MMM" } => LauricPair(),
         { System: "cocoa butter + coconut oil" } => SoftestCoconutShare(),
@@ -92,7 +98,7 @@ internal static class EutecticPredictions
 
     /// <summary>The shares of <c>lauric/myristic 66.0/34.0 wt%</c>, in that order; the names are printed from the shortest chain on.</summary>
     private static double[]? Shares(string system) => system.EndsWith(" wt%", StringComparison.Ordinal)
-        ? [.. system.Split(' ')[1].Split('/').Select(p => double.Parse(p, System.Globalization.CultureInfo.InvariantCulture) / 100)]
+        ? [.. system.Split(' ')[1].Split('/').Select(p => double.Parse(p, CultureInfo.InvariantCulture) / 100)]
         : null;
 
     private static double Heat(string[] acids, double[] shares) =>

@@ -44,7 +44,7 @@ internal static class KnownMisses
         ["M156"] = Palm,
         ["M158"] = Palm,
         ["M159"] = Palm,
-        ["M201"] = "mango: generated from three acids that add up to 93 %, in the middle of their ranges; how much of the stearic acid is SOS and how much SOO is not known",
+        ["M201"] = "mango: generated from three acids at the middle of their ranges, which add up to 88 %; what is not printed, linoleic acid above all, would make it softer",
         ["M213"] = "olein: generated from its acids as if it had never been fractionated, so it holds POP and PPP that went into the stearin",
         ["M236"] = "the model has no composition for sunflower wax, so it sees no solid of it and does not tell of its gel",
     };
