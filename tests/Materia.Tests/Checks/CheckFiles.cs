@@ -53,7 +53,7 @@ internal static class CheckFiles
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 
-    private static List<T> Read<T>(string file, Func<IReadOnlyDictionary<string, string>, T> row)
+    public static List<T> Read<T>(string file, Func<IReadOnlyDictionary<string, string>, T> row)
     {
         var rows = new List<T>();
         using var csv = CsvReader.Create(File.ReadAllBytes(Path.Combine(Root(), "tests", "Materia.Tests", "Checks", file)), new CsvReaderOptions { Separator = ',', HasHeader = false, TrackLineNumbers = true });

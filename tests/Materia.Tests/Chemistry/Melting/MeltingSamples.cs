@@ -1,0 +1,80 @@
+using System.Globalization;
+using Materia.Catalogue;
+using Materia.Chemistry.Melting;
+using Materia.Tests.Checks;
+
+namespace Materia.Tests.Chemistry.Melting;
+
+/// <summary>
+/// Samples of the check values as ingredients, so that a check goes the way a maker's blend goes. The ratio of saturated acids in
+/// the middle is the one that the catalogue holds for that sort of fat; the middle of ranges stands for a sample known by ranges only.
+/// </summary>
+internal static class MeltingSamples
+{
+    private static readonly Dictionary<Chain, string> Symbols = new()
+    {
+        [new(16, ChainKind.Saturated)] = "16:0",
+        [new(18, ChainKind.Saturated)] = "18:0",
+        [new(20, ChainKind.Saturated)] = "20:0",
+        [new(18, ChainKind.CisMonoene)] = "18:1",
+        [new(18, ChainKind.Diene)] = "18:2",
+    };
+
+    /// <summary>The sample <paramref name="key"/>, with the middle ratio of the catalogue's <paramref name="like"/>.</summary>
+    /// <param name="key">The sample's id in the compositions.</param>
+    /// <param name="like">An ingredient of the same sort; <see langword="null"/> to go by the rule for its acids.</param>
+    /// <param name="hydrogenated">Turns all unsaturated C18 acids into stearic acid: a guess at a feed hydrogenated to the end.</param>
+    public static Ingredient Of(string key, string? like, bool hydrogenated = false)
+    {
+        var printed = MeltingFiles.Compositions[key].ToList();
+        var fats = printed.Where(p => p.Basis == "TAG %" && p.Component != "rest").Select(p => (Species(p.Component), Number(p.Percent))).ToList();
+        var acids = fats.Count > 0 ? AcidsOf(fats) : Acids(printed.Where(p => p.Basis.StartsWith("FA wt", StringComparison.Ordinal)));
+        if (hydrogenated)
+        {
+            acids = [.. acids.GroupBy(a => a.Acid is "18:1" or "18:2" or "18:3" ? "18:0" : a.Acid == "16:1" ? "16:0" : a.Acid, (a, g) => (a, g.Sum(s => s.Percent)))];
+        }
+
+        return new()
+        {
+            Id = "sample-" + key.ToLowerInvariant(),
+            Kind = IngredientKind.Butter,
+            Names = [new() { Text = key, Kind = NameKind.Common, Language = "en", Evidence = Evidence.Published, Source = "test", Locator = "1" }],
+            FattyAcidProfiles = [TestFat.Sample(acids)],
+            TriacylglycerolProfiles = fats.Count == 0 ? [] : [new() { Label = key, Shares = [.. fats.Select(f => new TriacylglycerolShare { Species = f.Item1, Typical = (decimal)f.Item2, Evidence = Evidence.Published, Source = "test", Locator = "1" })] }],
+            Properties = like is null ? [] : [.. SeedCatalogue.Ingredient(like).Properties.Where(p => p.Property == Property.MiddlePositionSaturation)],
+        };
+    }
+
+    private static string Species(string component) => component == "S3 (PPS+PSS)" ? "PPS+PSS" : component;
+
+    /// <summary>The acids of a table of triacylglycerols: they only generate the few percent that the table does not name.</summary>
+    private static List<(string Acid, double Percent)> AcidsOf(IEnumerable<(string Species, double Percent)> fats)
+    {
+        var mass = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var (joint, percent) in fats)
+        {
+            var parts = joint.Split(TriacylglycerolSpecies.Joint);
+            foreach (var fat in parts.Select(p => TriacylglycerolName.Parse(p)!.Value))
+            {
+                foreach (var chain in (Chain[])[fat.Sn1, fat.Sn2, fat.Sn3])
+                {
+                    mass[Symbols[chain]] = mass.GetValueOrDefault(Symbols[chain]) + (percent / parts.Length * chain.AcidMolarMass);
+                }
+            }
+        }
+
+        var sum = mass.Values.Sum();
+        return [.. mass.Select(m => (m.Key, 100 * m.Value / sum))];
+    }
+
+    private static List<(string Acid, double Percent)> Acids(IEnumerable<(string Basis, string Component, string Percent)> printed) =>
+    [
+        .. printed.Where(p => !p.Percent.StartsWith('<'))
+            .GroupBy(p => p.Component.Split(' ')[0].TrimStart('C'), p => Number(p.Percent))
+            .Select(g => (g.Key, g.Average()))
+            .Where(a => a.Item2 > 0),
+    ];
+
+    /// <summary>A number, or the middle of a range.</summary>
+    private static double Number(string text) => text.Split('-').Average(t => double.Parse(t, CultureInfo.InvariantCulture));
+}
