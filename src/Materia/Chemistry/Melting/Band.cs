@@ -1,17 +1,20 @@
 namespace Materia.Chemistry.Melting;
 
 /// <summary>
-/// The two edges of the band: every triacylglycerol class melts a little lower with less mixing, or a little higher with
-/// more. The shifts are those whose effect on cocoa butter at 30 °C (about ±10 points on the steep stretch) the model's
-/// authors give as the honest doubt about an untested fat; a floor stands in for the doubt on flat stretches.
+/// The two edges of the band: every class melts a little lower with less mixing, or a little higher with more. The shifts are those
+/// whose effect on cocoa butter at 30 °C (about ±10 points on the steep stretch) the science note measured as the honest doubt about
+/// an untested fat; elsewhere the note gives ±5 points, the floor here.
 /// </summary>
 public static class Band
 {
     private const double Temperature = 0.7;
     private const double Weight = 0.05;
 
-    /// <summary>Least half-width where there is anything between nothing and all solid [points].</summary>
-    private const double Floor = 3;
+    /// <summary>Least half-width where anything is solid [points].</summary>
+    private const double Floor = 5;
+
+    /// <summary>Where the firmer edge holds less solid than this there is nothing left to be wrong about [%].</summary>
+    private const double Clear = 0.05;
 
     /// <summary>The parameters of the softer edge.</summary>
     public static ClassParameters Soft(CrystalClass @class) => Shift(@class, -1);
@@ -19,11 +22,10 @@ public static class Band
     /// <summary>The parameters of the firmer edge.</summary>
     public static ClassParameters Firm(CrystalClass @class) => Shift(@class, 1);
 
-    /// <summary>The band about <paramref name="percent"/> from the edges' solid contents, widened by the floor where it is solid in part.</summary>
+    /// <summary>The band about <paramref name="percent"/> from the edges' solid contents, no narrower than the floor while the firmer edge is not clear.</summary>
     public static (double Low, double High) About(double percent, double soft, double firm)
     {
-        // The floor fades out towards 0 and 100 %, where there is nothing left to be wrong about.
-        var floor = Math.Min(Floor, Math.Min(percent, 100 - percent) / 2);
+        var floor = firm > Clear ? Floor : 0;
         return (Math.Clamp(Math.Min(soft, percent - floor), 0, 100), Math.Clamp(Math.Max(firm, percent + floor), 0, 100));
     }
 
