@@ -19,7 +19,7 @@ public sealed class AccuracyBarTests
     public void Band_SameSampleNotCalibration_MissesFourFifthsOfPrintedValues()
     {
         AccuracyFigures.Checks.InsideBand.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThan(0.4, "four of nine when this was written");
+        AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThan(0.4, "five of nine when this was written");
     }
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class AccuracyBarTests
         var all = AccuracyFigures.Groups.Where(g => g != AccuracyFigures.Index).SelectMany(g => g.Points).ToList();
         var inside = all.Average(p => AccuracyFigures.IsInside(p) ? 1.0 : 0);
         inside.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        inside.ShouldBeGreaterThan(0.5, "54 % when this was written");
+        inside.ShouldBeGreaterThan(0.5, "64 % when this was written");
     }
 
     [Fact]
