@@ -40,7 +40,7 @@ internal static class MeasuredMelting
             var number = least == greatest ? Text(least) : $"{Text(least)} to {Text(greatest)}";
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"The catalogue's {measured} {number} Cel ({stored.Source}); the computed {computed} is {value:0.0} Cel, {low:0.0} to {high:0.0}. They disagree by more than the band: trust the measured figure for that sample.");
+                $"The catalogue's {measured} {number} Cel ({stored.Source}); the computed {computed} is {value:0.0} Cel, {low:0.0} to {high:0.0}. They disagree by more than the band.");
         }
     }
 
