@@ -5,12 +5,7 @@ namespace Materia.Chemistry.Melting;
 /// <param name="moles">Amount of each species [mol per gram of formula].</param>
 public sealed class BlendSpecies(MeltingSpace space, double[] moles)
 {
-    /// <summary>Species rarer than this mole fraction are put together with others that melt alike.</summary>
-    private const double Rare = 0.005;
-
-    /// <summary>Below this ln K / θ at the lowest temperature a species adds less than 1e-5 of a crystal: it counts as liquid.</summary>
-    private const double NeverSolid = -12;
-    private const double LowestKelvin = 263.15;
+    private SpeciesColumns? grouped;
 
     /// <summary>Share of the formula that melts and whose species are known [1].</summary>
     public required double FatMass { get; init; }
@@ -36,13 +31,15 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
     /// <summary>The numbering.</summary>
     public MeltingSpace Space => space;
 
-    /// <summary>How much of each crystallising species is solid at a temperature, by mass on the scale of <see cref="Moles"/> [g].</summary>
-    public IReadOnlyList<(int Index, double Mass, double Share)> PureSolids(PhaseEquilibrium equilibrium, double celsius)
+    /// <summary>Tells of each crystallising species how much of it is solid at a temperature, after a system of grouped ones was solved there.</summary>
+    /// <param name="equilibrium">The equilibrium of the blend's system.</param>
+    /// <param name="celsius">The temperature [Cel].</param>
+    /// <param name="tell">Takes the species' number, the mass of its solid on the scale of <see cref="Moles"/> [g], and the share of it that is solid [1].</param>
+    public void ForEachSolid(PhaseEquilibrium equilibrium, double celsius, Action<int, double, double> tell)
     {
         equilibrium.SolidContentAt(celsius);
         var kelvin = celsius + 273.15;
         var total = moles.Sum();
-        var solids = new List<(int, double, double)>();
         for (var i = 0; i < moles.Length; i++)
         {
             var pure = space.Species[i];
@@ -53,58 +50,13 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
                 var share = equilibrium.SolidShare(pure.Class, logK, moles[i] / total);
                 if (share > 0)
                 {
-                    solids.Add((i, share * moles[i] * pure.MolarMass, share));
+                    tell(i, share * moles[i] * pure.MolarMass, share);
                 }
             }
         }
-
-        return solids;
     }
 
     /// <summary>The system to solve, rare species grouped unless <paramref name="group"/> is false.</summary>
-    public SpeciesSystem System(Func<CrystalClass, ClassParameters> parameters, bool group = true)
-    {
-        double total = 0;
-        foreach (var amount in moles)
-        {
-            total += amount;
-        }
-
-        var made = new List<Species>(128);
-        double liquid = 0, liquidMass = 0;
-        var groups = new RareSpecies();
-        for (var i = 0; i < moles.Length; i++)
-        {
-            if (moles[i] <= 0)
-            {
-                continue;
-            }
-
-            var pure = space.Species[i];
-            var p = parameters(pure.Class);
-            var melting = pure.MeltingPoint + p.TemperatureShift + 273.15;
-            var enthalpy = 1000 * pure.EnthalpyOfFusion;
-            if (pure.Class == CrystalClass.Liquid || enthalpy / SpeciesSystem.GasConstant * ((1 / LowestKelvin) - (1 / melting)) < NeverSolid * Math.Max(p.MixingWeight, 0.3))
-            {
-                liquid += moles[i];
-                liquidMass += moles[i] * pure.MolarMass;
-            }
-            else if (!group || p.MixingWeight <= 0 || moles[i] > Rare * total)
-            {
-                made.Add(new Species(pure.Class, moles[i], pure.MolarMass, melting, enthalpy));
-            }
-            else
-            {
-                groups.Add(pure.Class, p.MixingWeight, moles[i], pure.MolarMass, melting, enthalpy);
-            }
-        }
-
-        groups.AddTo(made);
-        if (liquid > 0)
-        {
-            made.Add(new Species(CrystalClass.Liquid, liquid, liquidMass / liquid, double.PositiveInfinity, 0));
-        }
-
-        return new SpeciesSystem(made, parameters);
-    }
+    public SpeciesSystem System(Func<CrystalClass, ClassParameters> parameters, bool group = true) =>
+        new(group ? grouped ??= SpeciesColumns.Of(space, moles, group: true) : SpeciesColumns.Of(space, moles, group: false), parameters);
 }

@@ -13,13 +13,22 @@ internal static class LastSpecies
             return [];
         }
 
-        var parts = species.PureSolids(curve.Equilibrium, temperature);
-        var total = parts.Sum(p => p.Mass);
-        return [.. parts
-            .OrderByDescending(p => p.Mass)
-            .Take(Most)
-            .Where(p => p.Mass > 0.05 * total)
-            .Select(p => new LastToMelt(species.Space.Species[p.Index].Name, p.Mass / total, Ingredients(blend, species.Space, p.Index)))];
+        // The greatest few in order, as they are met.
+        var best = new List<(double Mass, int Index)>(Most + 1);
+        double total = 0;
+        species.ForEachSolid(curve.Equilibrium, temperature, (i, mass, _) =>
+        {
+            total += mass;
+            var place = best.FindIndex(b => b.Mass < mass);
+            best.Insert(place < 0 ? best.Count : place, (mass, i));
+            if (best.Count > Most)
+            {
+                best.RemoveAt(Most);
+            }
+        });
+        return [.. best
+            .Where(b => b.Mass > 0.05 * total)
+            .Select(b => new LastToMelt(species.Space.Species[b.Index].Name, b.Mass / total, Ingredients(blend, species.Space, b.Index)))];
     }
 
     private static string[] Ingredients(Blend blend, MeltingSpace space, int index) =>

@@ -12,6 +12,7 @@ public sealed class MeltingSpace
     private static readonly ConditionalWeakTable<Release, MeltingSpace> Known = [];
     // By reference: a maker's own material may be called as a catalogue ingredient is.
     private readonly Dictionary<Ingredient, Entry> entries;
+    private readonly SpeciesBins bins;
 
     private MeltingSpace(Release release, IEnumerable<Ingredient> ingredients)
     {
@@ -22,6 +23,7 @@ public sealed class MeltingSpace
             .OrderBy(s => s.Class)
             .ThenBy(s => s.MeltingPoint)
             .ThenBy(s => s.Name, StringComparer.Ordinal)];
+        bins = new SpeciesBins(Species);
         var number = Species.Index().ToDictionary(p => p.Item.Name, p => p.Index, StringComparer.Ordinal);
         entries = described.ToDictionary<(Ingredient Ingredient, IngredientSpecies Species), Ingredient, Entry>(
             d => d.Ingredient,
@@ -31,6 +33,9 @@ public sealed class MeltingSpace
 
     /// <summary>The species, in the order of class and melting point.</summary>
     public IReadOnlyList<PureSpecies> Species { get; }
+
+    /// <summary>How many bins of species that melt alike there are.</summary>
+    internal int BinCount => bins.Count;
 
     /// <summary>The space of a release, made at the first call.</summary>
     public static MeltingSpace Of(Release release) => Known.GetValue(release, static r => new MeltingSpace(r, r.Content.Ingredients));
@@ -98,6 +103,12 @@ public sealed class MeltingSpace
 
         return new BlendSpecies(this, moles) { FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
     }
+
+    /// <summary>The bin that a rare species goes into.</summary>
+    internal int BinOf(int species, bool veryRare) => bins.Of(species, veryRare);
+
+    /// <summary>The bins of a class.</summary>
+    internal (int Start, int End) BinsOf(CrystalClass @class) => bins.Of(@class);
 
     private sealed record Entry(IngredientSpecies Description, (int Index, double MolesPerGram)[] Amounts);
 }

@@ -50,7 +50,8 @@ internal static class MeltingSteps
 
     private static ExplainedStep Equilibrium(Blend blend, BlendSpecies species, SolidContentCurve curve)
     {
-        var solids = species.PureSolids(curve.Equilibrium, blend.ExplainAt).ToDictionary(s => s.Index, s => s.Share);
+        var solids = new Dictionary<int, double>();
+        species.ForEachSolid(curve.Equilibrium, blend.ExplainAt, (i, _, share) => solids[i] = share);
         return new()
         {
             What = string.Create(CultureInfo.InvariantCulture, $"Equilibrium at {blend.ExplainAt} Cel"),

@@ -3,10 +3,11 @@ using System.Collections.Concurrent;
 namespace Materia.Chemistry.Melting;
 
 /// <summary>
-/// The ratio of solid to liquid of one species in a class with mixing weight θ, as a function of one number.
+/// The share of one species that is solid, in a class with mixing weight θ, as a function of one number.
 /// <para>With l moles liquid and s solid of z in all, s/S = (K·l/L)^(1/θ) gives, for w = ln(s/l) and m = 1/θ − 1,
 /// w + m·ln(1 + e^w) = d with d = ln S + (ln K − ln L)/θ + m·ln z. Every species of every class with the same θ lies on this
-/// one curve w(d), so it is tabulated once (cubic Hermite, step 1/32, error below 1e-8) and needs no iteration.</para>
+/// one curve, so its share e^w/(1 + e^w) is tabulated once over d (cubic Hermite, step 1/32, relative error below 1e-8) and
+/// needs neither iteration nor exponential.</para>
 /// </summary>
 public sealed class MixingCurve
 {
@@ -14,52 +15,61 @@ public sealed class MixingCurve
     private const int StepsPerUnit = 32;
     private static readonly ConcurrentDictionary<double, MixingCurve> Known = new();
     private readonly double m;
-    private readonly double[] values;
-    private readonly double[] slopes;
+
+    // Value and slope side by side: one look-up touches one line of memory.
+    private readonly double[] table;
 
     private MixingCurve(double mixingWeight)
     {
         m = (1 / mixingWeight) - 1;
         var count = (int)(2 * Reach * StepsPerUnit) + 1;
-        values = new double[count];
-        slopes = new double[count];
+        table = new double[2 * count];
         for (var i = 0; i < count; i++)
         {
-            var w = Solve((i / (double)StepsPerUnit) - Reach);
-            values[i] = w;
-            slopes[i] = Slope(w) / StepsPerUnit;
+            var share = Share(Solve((i / (double)StepsPerUnit) - Reach));
+            table[2 * i] = share;
+            table[(2 * i) + 1] = Slope(share) / StepsPerUnit;
         }
     }
 
     /// <summary>The curve for a mixing weight above 0.</summary>
     public static MixingCurve Of(double mixingWeight) => Known.GetOrAdd(mixingWeight, static weight => new MixingCurve(weight));
 
-    /// <summary>w = ln(solid/liquid) at <paramref name="d"/>.</summary>
-    public double At(double d)
+    /// <summary>The share that is solid at <paramref name="d"/>, 0 to 1.</summary>
+    public double ShareAt(double d)
     {
         var position = (d + Reach) * StepsPerUnit;
         if (!(position > 0))
         {
-            return d;
+            // So little is solid that ln(1 + e^w) is nothing.
+            return Math.Exp(d);
         }
 
         var i = (int)position;
-        if (i >= values.Length - 1)
+        if (2 * (i + 1) >= table.Length)
         {
-            return d / (1 + m);
+            return Share(d / (1 + m));
         }
 
         var t = position - i;
         var u = 1 - t;
-        return (u * u * (((1 + (2 * t)) * values[i]) + (t * slopes[i]))) + (t * t * (((1 + (2 * u)) * values[i + 1]) - (u * slopes[i + 1])));
+        var entry = table.AsSpan(2 * i, 4);
+        return (u * u * (((1 + (2 * t)) * entry[0]) + (t * entry[1]))) + (t * t * (((1 + (2 * u)) * entry[2]) - (u * entry[3])));
     }
+
+    /// <summary>The rise of the share with d, at a share.</summary>
+    public double Slope(double share) => share * (1 - share) / (1 + (m * share));
+
+    private static double Share(double w) => w > 0 ? 1 / (1 + Math.Exp(-w)) : Math.Exp(w) / (1 + Math.Exp(w));
+
+    private static double Softplus(double w) => w > 0 ? w + Math.Log(1 + Math.Exp(-w)) : Math.Log(1 + Math.Exp(w));
 
     private double Solve(double d)
     {
         var w = d < 0 ? d : d / (1 + m);
         for (var i = 0; i < 60; i++)
         {
-            var step = (w + (m * Softplus(w)) - d) * Slope(w);
+            var step = (w + (m * Softplus(w)) - d) / (1 + (m * Share(w)));
             w -= step;
             if (Math.Abs(step) < 1e-15 * Math.Max(1, Math.Abs(w)))
             {
@@ -69,8 +79,4 @@ public sealed class MixingCurve
 
         return w;
     }
-
-    private double Slope(double w) => 1 / (1 + (m / (1 + Math.Exp(-w))));
-
-    private static double Softplus(double w) => w > 0 ? w + Math.Log(1 + Math.Exp(-w)) : Math.Log(1 + Math.Exp(w));
 }

@@ -12,7 +12,7 @@ namespace Materia.Chemistry.Melting;
 public sealed class PhaseEquilibrium
 {
     private const double LeastLogLiquid = -14;
-    private const double Tolerance = 1e-9;
+    private const double Tolerance = 1e-8;
     private const int MostSteps = 200;
     private readonly SpeciesSystem system;
     private readonly MixingCurve?[] curves;
@@ -86,8 +86,13 @@ public sealed class PhaseEquilibrium
     /// <param name="fraction">Its mole fraction of everything.</param>
     public double SolidShare(CrystalClass @class, double logK, double fraction)
     {
-        var g = Array.FindIndex(system.Classes, c => c.Class == @class);
-        if (g < 0)
+        var g = 0;
+        while (g < system.Classes.Length && system.Classes[g].Class != @class)
+        {
+            g++;
+        }
+
+        if (g == system.Classes.Length)
         {
             return 0;
         }
@@ -104,8 +109,7 @@ public sealed class PhaseEquilibrium
 
         var theta = system.Classes[g].Parameters.MixingWeight;
         var k = start[g] + (drift[g] * (logLiquid - startsFor));
-        var ratio = Math.Exp(curve.At(((logK + ((1 - theta) * Math.Log(fraction))) / theta) + k));
-        return double.IsInfinity(ratio) ? 1 : ratio / (1 + ratio);
+        return curve.ShareAt(((logK + ((1 - theta) * Math.Log(fraction))) / theta) + k);
     }
 
     private void Solve(double kelvin)
@@ -114,6 +118,7 @@ public sealed class PhaseEquilibrium
         if (AllLiquid())
         {
             Array.Clear(solid);
+            Array.Fill(start, double.NaN);
             logLiquid = 0;
             return;
         }
@@ -191,8 +196,9 @@ public sealed class PhaseEquilibrium
 
     private void Prepare(double inverse)
     {
-        foreach (var (g, c) in system.Classes.Index())
+        for (var g = 0; g < system.Classes.Length; g++)
         {
+            var c = system.Classes[g];
             var theta = c.Parameters.MixingWeight;
             var greatest = double.NegativeInfinity;
             for (var i = c.Start; i < c.End; i++)
@@ -255,7 +261,7 @@ public sealed class PhaseEquilibrium
     {
         var c = system.Classes[g];
         var theta = c.Parameters.MixingWeight;
-        var m = (1 / theta) - 1;
+        var fraction = system.Fraction;
         var target = logL / theta;
         if (target >= presence[g])
         {
@@ -275,12 +281,11 @@ public sealed class PhaseEquilibrium
             rise = 0;
             for (var i = c.Start; i < c.End; i++)
             {
-                var ratio = Math.Exp(curve.At(offset[i] + k));
-                var share = double.IsInfinity(ratio) ? 1 : ratio / (1 + ratio);
-                var s = system.Fraction[i] * share;
+                var share = curve.ShareAt(offset[i] + k);
+                var s = fraction[i] * share;
                 solid[i] = s;
                 amount += s;
-                rise += s * (1 - share) / (1 + (m * share));
+                rise += fraction[i] * curve.Slope(share);
             }
 
             var error = Math.Log(amount) - k - target;

@@ -1,70 +1,74 @@
-using System.Runtime.InteropServices;
+using System.Buffers;
 
 namespace Materia.Chemistry.Melting;
 
 /// <summary>
-/// Puts rare species together that melt alike: same class, melting points within one bin and enthalpies within one. No mass
-/// is lost. With shares p of the group its K is lowered by (Σ p^(1/θ))^θ, exact while little of it is solid: each member
-/// would have met its equals less often than one species meets itself.
+/// Puts rare species together that melt alike: same class, melting points within one bin and enthalpies within one; very rare ones
+/// share wider bins. No mass is lost. With shares p of the group its K is lowered by (Σ p^(1/θ))^θ, exact while little of it is
+/// solid: each member would have met its equals less often than one species meets itself.
 /// </summary>
-internal sealed class RareSpecies
+internal sealed class RareSpecies : IDisposable
 {
-    /// <summary>Width of a bin of melting points [K].</summary>
-    private const double MeltingBin = 3.0;
+    private const int None = -1;
+    private readonly MeltingSpace space;
+    private readonly int[] firstOfBin;
+    private readonly int[] next;
+    private readonly double[] fraction;
 
-    /// <summary>Width of a bin of enthalpies [J/mol].</summary>
-    private const double EnthalpyBin = 25_000;
-
-    private readonly Dictionary<(CrystalClass Class, int Melting, int Enthalpy), int> byBin = [];
-    private readonly List<Group> groups = [];
-    private readonly List<(int Group, double Moles)> members = [];
-
-    public void Add(CrystalClass @class, double mixingWeight, double moles, double molarMass, double melting, double enthalpy)
+    public RareSpecies(MeltingSpace space)
     {
-        var bin = (@class, (int)(melting / MeltingBin), (int)(enthalpy / EnthalpyBin));
-        if (!byBin.TryGetValue(bin, out var index))
-        {
-            index = byBin[bin] = groups.Count;
-            groups.Add(new Group(@class, mixingWeight));
-        }
-
-        ref var group = ref CollectionsMarshal.AsSpan(groups)[index];
-        group.Moles += moles;
-        group.Mass += moles * molarMass;
-        group.Melting += moles * melting;
-        group.Enthalpy += moles * enthalpy;
-        members.Add((index, moles));
+        this.space = space;
+        firstOfBin = ArrayPool<int>.Shared.Rent(space.BinCount);
+        firstOfBin.AsSpan(0, space.BinCount).Fill(None);
+        next = ArrayPool<int>.Shared.Rent(space.Species.Count);
+        fraction = ArrayPool<double>.Shared.Rent(space.Species.Count);
     }
 
-    public void AddTo(List<Species> made)
+    /// <summary>Puts a species, with its mole fraction of everything, into its bin.</summary>
+    public void Add(int species, double amount, bool veryRare)
     {
-        var span = CollectionsMarshal.AsSpan(groups);
-        foreach (var (index, moles) in members)
-        {
-            ref var group = ref span[index];
-            group.Mixing += Math.Pow(moles / group.Moles, 1 / group.MixingWeight);
-        }
+        ref var first = ref firstOfBin[space.BinOf(species, veryRare)];
+        next[species] = first;
+        fraction[species] = amount;
+        first = species;
+    }
 
-        foreach (var g in span)
+    /// <summary>Adds the groups of a class to the columns and empties its bins.</summary>
+    public void FlushInto(SpeciesColumns columns, CrystalClass @class)
+    {
+        var (start, end) = space.BinsOf(@class);
+        for (var bin = start; bin < end; bin++)
         {
-            made.Add(new Species(g.Class, g.Moles, g.Mass / g.Moles, g.Melting / g.Moles, g.Enthalpy / g.Moles, g.MixingWeight * Math.Log(g.Mixing)));
+            if (firstOfBin[bin] == None)
+            {
+                continue;
+            }
+
+            double amount = 0, mass = 0, melting = 0, enthalpy = 0;
+            for (var i = firstOfBin[bin]; i != None; i = next[i])
+            {
+                var pure = space.Species[i];
+                amount += fraction[i];
+                mass += fraction[i] * pure.MolarMass;
+                melting += fraction[i] * pure.MeltingPoint;
+                enthalpy += fraction[i] * pure.EnthalpyOfFusion;
+            }
+
+            columns.Add(@class, amount, mass / amount, (melting / amount) + 273.15, 1000 * enthalpy / amount);
+            for (var i = firstOfBin[bin]; i != None; i = next[i])
+            {
+                columns.AddMember(fraction[i] / amount);
+            }
+
+            firstOfBin[bin] = None;
         }
     }
 
-    private struct Group(CrystalClass @class, double mixingWeight)
+    /// <summary>Gives the work space back.</summary>
+    public void Dispose()
     {
-        public readonly CrystalClass Class => @class;
-
-        public readonly double MixingWeight => mixingWeight;
-
-        public double Moles { get; set; }
-
-        public double Mass { get; set; }
-
-        public double Melting { get; set; }
-
-        public double Enthalpy { get; set; }
-
-        public double Mixing { get; set; }
+        ArrayPool<int>.Shared.Return(firstOfBin);
+        ArrayPool<int>.Shared.Return(next);
+        ArrayPool<double>.Shared.Return(fraction);
     }
 }

@@ -10,6 +10,7 @@ public sealed class SolidContentCurve
     public const int To = 80;
 
     private const double HighestClearPoint = 130;
+    private const double Tolerance = 0.02;
     private readonly PhaseEquilibrium equilibrium;
     private readonly double[] percent = new double[To - From + 1];
 
@@ -44,16 +45,24 @@ public sealed class SolidContentCurve
 
         var i = Array.FindIndex(percent, p => p <= solid);
         double low = i < 0 ? To : From + i - 1, high = i < 0 ? HighestClearPoint : From + i;
-        while (high - low > 0.02)
+        double above = (i < 0 ? percent[^1] : percent[i - 1]) - solid, below = (i < 0 ? 0 : percent[i]) - solid;
+
+        // False position, the stale end's error halved (Illinois), so that a step in the curve is found as well as a slope.
+        for (var side = 0; high - low > Tolerance;)
         {
-            var middle = (low + high) / 2;
-            if (equilibrium.SolidContentAt(middle) > solid)
+            var middle = Math.Clamp(low + ((high - low) * above / (above - below)), low + (Tolerance / 4), high - (Tolerance / 4));
+            var error = equilibrium.SolidContentAt(middle) - solid;
+            if (error > 0)
             {
-                low = middle;
+                (low, above) = (middle, error);
+                below = side > 0 ? below / 2 : below;
+                side = 1;
             }
             else
             {
-                high = middle;
+                (high, below) = (middle, error);
+                above = side < 0 ? above / 2 : above;
+                side = -1;
             }
         }
 

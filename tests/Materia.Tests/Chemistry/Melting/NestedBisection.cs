@@ -18,7 +18,7 @@ internal static class NestedBisection
         var kelvin = celsius + 273.15;
         var classes = species.Where(s => s.Class != CrystalClass.Liquid).GroupBy(s => s.Class)
             .Select(g => new Group(parameters(g.Key), [.. g.Select(s => s.Moles / total)],
-                [.. g.Select(s => (s.EnthalpyOfFusion / GasConstant * ((1 / kelvin) - (1 / s.MeltingPoint))) + s.LogPenalty)],
+                [.. g.Select(s => (s.EnthalpyOfFusion / GasConstant * ((1 / kelvin) - (1 / s.MeltingPoint))))],
                 [.. g.Select(s => s.MolarMass / mass)]))
             .ToArray();
         var liquidOnly = species.Where(s => s.Class == CrystalClass.Liquid).Sum(s => s.Moles) / total;
