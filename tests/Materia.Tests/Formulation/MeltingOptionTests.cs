@@ -73,7 +73,7 @@ public sealed class MeltingOptionTests
 
     [Fact]
     public void Evaluate_PureCrystalsExplained_ShowsTheirEquation() =>
-        Melting("cocoa-butter", new() { Explain = true, MeltingModel = MeltingModel.PureCrystals }).Steps!.Last().Equation.ShouldNotContain("θ");
+        Melting("cocoa-butter", new() { Explain = true, MeltingModel = MeltingModel.PureCrystals }).Steps![^1].Equation.ShouldNotContain("θ");
 
     [Theory]
     [InlineData(-11)]
