@@ -28,10 +28,13 @@ public sealed class IngredientIndex : IDisposable
     private IngredientIndex(Release release, IReadOnlyList<Ingredient> ingredients)
     {
         this.release = release;
+
+        // Working the computed figures out and writing the names take about as long and need nothing of each other.
+        var computed = Task.Run(() => new ComputedColumns(ingredients, release));
         (names, index) = NameIndexWriter.Build(ingredients);
         matcher = new TextMatcher(names, index);
         nearest = new NearestNames(names, index);
-        columns = new IngredientColumns(ingredients);
+        columns = new IngredientColumns(ingredients, computed.GetAwaiter().GetResult());
         facets = new FacetCounter(columns);
         orders = new SortOrders(ingredients, columns);
     }

@@ -1,6 +1,9 @@
 using Materia.Api.Evaluations.Reading;
 using Materia.Api.Http;
 using Materia.Api.Serving;
+using Materia.Catalogue;
+using Materia.Chemistry;
+using Materia.Chemistry.Melting;
 using Materia.Formulation;
 using Materia.Formulation.Sections;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -23,6 +26,25 @@ public static class EvaluationEndpoints
         Value = QueryValue.Boolean,
     };
 
+    private static readonly QueryParameter Model = new(
+        "meltingModel",
+        "How species share a crystal in the section melting. class-solutions: each class is one solid solution with its own mixing weight, the recommended model and the usual one. " +
+        "pure-crystals: every species crystallises alone (all weights 0). ideal-classes: each class mixes ideally (all weights 1), which gives fats that are much too hard. " +
+        "The other two are there for comparison and teaching.")
+    {
+        Words = KebabCase<MeltingModel>.Words,
+        Example = KebabCase<MeltingModel>.Word(MeltingModel.ClassSolutions),
+    };
+
+    private static readonly QueryParameter ExplainAt = new(
+        "explainAt", "The temperature [Cel], a whole degree, of the equilibrium that the steps of the section melting show; 20 when it is left out. It goes with explain=true.")
+    {
+        Value = QueryValue.Whole,
+        Least = SolidContentCurve.From,
+        Greatest = SolidContentCurve.To,
+        Example = Blend.UsualExplainAt,
+    };
+
     /// <summary>Adds <c>POST /evaluations</c>.</summary>
     public static IEndpointRouteBuilder MapEvaluations(this IEndpointRouteBuilder routes)
     {
@@ -31,11 +53,11 @@ public static class EvaluationEndpoints
             .WithTags("Evaluations")
             .WithSummary("What can be computed of a formula")
             .WithDescription(
-                "Takes a formula and answers with its composition, iodine and saponification value, density, flow, oxidation, weights for the batch, and how much of the formula each result rests on. " +
+                "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, weights for the batch, and how much of the formula each result rests on. " +
                 "A line's amount is its percent, or on every line a mass with its unit, or on one line balance: true. A line names an ingredient of the catalogue, or describes the maker's own material under own. " +
                 "Each computed figure has a value with low and high, the key of its method, its coverage and warnings; what cannot be computed says why under absent. " +
                 "The figures are a drafting aid: before a product is sold, have a qualified safety assessor judge it.")
-            .WithQuery(Sections, Explain)
+            .WithQuery(Sections, Explain, Model, ExplainAt)
             .Accepts<Formula>("application/json")
             .Produces<Evaluation>()
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
@@ -89,6 +111,13 @@ public static class EvaluationEndpoints
         }
 
         var explain = query.Flag(Explain.Name);
-        return names.Count == 0 ? new() { Explain = explain } : new() { Sections = sections, Explain = explain };
+        var explainAt = query.Whole(ExplainAt.Name, SolidContentCurve.From, SolidContentCurve.To, Blend.UsualExplainAt);
+        if (!explain && query.Text(ExplainAt.Name) is not null)
+        {
+            faults.Add("?" + ExplainAt.Name, "explainAt says where the steps of melting look; add explain=true to see them, or leave it out.");
+        }
+
+        var options = new EvaluationOptions { Explain = explain, MeltingModel = query.Word<MeltingModel>(Model.Name), ExplainAt = explainAt };
+        return names.Count == 0 ? options : options with { Sections = sections };
     }
 }

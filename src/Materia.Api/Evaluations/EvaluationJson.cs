@@ -7,7 +7,7 @@ namespace Materia.Api.Evaluations;
 /// <summary>The JSON of evaluations at the edge of the service.</summary>
 public static class EvaluationJson
 {
-    /// <summary>The options that answers are written with: those of <see cref="FormulationJson"/>, computed numbers to four significant digits.</summary>
+    /// <summary>The options that answers are written with: those of <see cref="FormulationJson"/>, computed numbers to four significant digits, solid contents to a hundredth of a percent.</summary>
     public static JsonSerializerOptions Options { get; } = Create();
 
     /// <summary>Lets the OpenAPI document see the members that formulas and evaluations take from tables.</summary>
@@ -17,6 +17,7 @@ public static class EvaluationJson
     private static JsonSerializerOptions Create()
     {
         var options = new JsonSerializerOptions(FormulationJson.Options);
+        options.TypeInfoResolver = options.TypeInfoResolver?.WithAddedModifier(SolidPercent.Round);
         options.Converters.Add(new SignificantDigits());
         options.MakeReadOnly();
         return options;

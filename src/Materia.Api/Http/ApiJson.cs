@@ -12,7 +12,7 @@ public static class ApiJson
     public static JsonSerializerOptions Options => CatalogueJson.Options;
 
     /// <summary>The same form for writing answers, with what was written beforehand taken over as it is.</summary>
-    public static JsonSerializerOptions Writing { get; } = new(CatalogueJson.Options) { Converters = { new PreparedFigures.Writer() } };
+    public static JsonSerializerOptions Writing { get; } = new(CatalogueJson.Options) { Converters = { new PreparedFigures.Writer(), new ComputedFiguresWriter() } };
 
     /// <summary>Copies <see cref="Options"/> into options that the framework made.</summary>
     public static void CopyTo(JsonSerializerOptions options)

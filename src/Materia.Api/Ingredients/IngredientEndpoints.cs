@@ -1,6 +1,8 @@
 using System.ComponentModel;
+using System.Text.Json.Nodes;
 using Materia.Api.Http;
 using Materia.Api.Serving;
+using Materia.Catalogue;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace Materia.Api.Ingredients;
@@ -9,6 +11,14 @@ namespace Materia.Api.Ingredients;
 public static class IngredientEndpoints
 {
     private const int NearestShown = 3;
+
+    private static readonly QueryParameter Include = new(
+        "include", "What is to be worked out and put beside the record, under computed. melting: how the ingredient melts on its own, from its composition: solid content against temperature, clear point, texture.")
+    {
+        Repeatable = true,
+        Words = KebabCase<Included>.Words,
+        Example = new JsonArray("melting"),
+    };
 
     /// <summary>The path of an ingredient's record.</summary>
     public static string Path(string id) => "/v1/ingredients/" + id;
@@ -26,16 +36,20 @@ public static class IngredientEndpoints
             .WithQuery(IngredientQueryParameters.All)
             .WithExample("/v1/ingredients?kind=butter&melting=..36&sort=melting")
             .WithExample("/v1/ingredients?text=shea%20buter")
+            .WithExample("/v1/ingredients?solidAt20=50..&solidAt32=..10&sort=-solidAt20")
             .WithExample("/v1/ingredients?acid=18:1n-9:40..&comedogenic=..2&limit=5");
         ingredients.MapGet("/{id}", Get)
             .WithName("GetIngredient")
             .WithSummary("The whole record of an ingredient")
             .WithDescription(
                 "Everything that the catalogue says of one ingredient: names, registry numbers, functions, properties, fatty-acid profiles, constituents, comedogenic grades with their caveat, and cautions. " +
-                "Each statement has its grade (evidence), the key of its source and where in the source it stands; sources holds every cited source in full. What is not known is absent.")
+                "Each statement has its grade (evidence), the key of its source and where in the source it stands; sources holds every cited source in full. What is not known is absent. " +
+                "With include=melting, computed holds what was worked out from the record, with the key of its method; it never stands among the properties.")
+            .WithQuery(Include)
             .Produces(StatusCodes.Status301MovedPermanently)
             .ProducesProblem(StatusCodes.Status404NotFound)
-            .WithExample("/v1/ingredients/kaolin");
+            .WithExample("/v1/ingredients/kaolin")
+            .WithExample("/v1/ingredients/cocoa-butter?include=melting");
         return routes;
     }
 
@@ -67,8 +81,21 @@ public static class IngredientEndpoints
     }
 
     private static Results<CatalogueResult<IngredientRecord>, RedirectHttpResult, ProblemHttpResult> Get(
-        [Description("The ingredient's id: its common name in kebab case. GET /v1/suggestions finds ids by any name.")] string id, ServedRelease served)
+        [Description("The ingredient's id: its common name in kebab case. GET /v1/suggestions finds ids by any name.")] string id, HttpRequest request, ServedRelease served)
     {
+        var faults = new RequestFaults();
+        var included = new QueryReader(request.Query, faults).Words<Included>(Include.Name);
+        if (faults.Any)
+        {
+            return Problems.InvalidRequest(faults);
+        }
+
+        if (included.Count > 0 && served.Release.FindIngredient(id) is { } ingredient)
+        {
+            return new CatalogueResult<IngredientRecord>(
+                served, IngredientRecord.Of(ingredient, served.Release) with { Computed = ComputedFigures.Of(ingredient, served.Release, included) });
+        }
+
         if (served.FindRecord(id) is { } record)
         {
             return new CatalogueResult<IngredientRecord>(record);
@@ -76,7 +103,7 @@ public static class IngredientEndpoints
 
         if (served.Release.FindPresentId(id) is { } present)
         {
-            return TypedResults.Redirect(Path(present), permanent: true);
+            return TypedResults.Redirect(Path(present) + request.QueryString, permanent: true);
         }
 
         var nearest = served.Index.NearestIds(id, NearestShown);

@@ -23,7 +23,7 @@ public static class IngredientQueryParameters
         .. PropertyGroups.All.Select(group => new QueryParameter(group.Name(), Description(group) + RangeForm) { Example = Example(group) }),
         new("acid", "The share of a fatty acid or alcohol [%], written symbol:low..high; 18:1n-9:40.. asks for 40 % oleic acid or more. A symbol without a position, such as 18:1, asks for the sum of its isomers. May stand several times; all must hold.") { Repeatable = true, Example = new JsonArray("18:1n-9:40..") },
         new("rangeMatch", "When a stored range answers a range asked for: overlap (the usual) when they have a value in common, within when the stored one lies inside.") { Words = KebabCase<RangeMatch>.Words, Example = "within" },
-        new("sort", "The order of the hits, a minus for the greatest first. Without it by relevance, which without text is by name. Hits without the figure come last.") { Words = SearchSort.Words, Example = "melting" },
+        new("sort", "The order of the hits, a minus for the greatest first. Without it by relevance, which without text is by name. solidAt20, solidAt32 and clearPoint are computed figures. Hits without the figure come last.") { Words = SearchSort.Words, Example = "melting" },
         new("limit", "How many hits a page has.") { Value = QueryValue.Whole, Least = 1, Greatest = SearchRequest.GreatestLimit, Example = UsualLimit },
         new("after", "The cursor of the next page, as next gave it. It holds for the same request within one release."),
     ];
@@ -37,6 +37,9 @@ public static class IngredientQueryParameters
         PropertyGroup.Viscosity => "Viscosity near 20 Cel [mPa.s].",
         PropertyGroup.RequiredHlb => "HLB that an oil-in-water emulsion of it requires.",
         PropertyGroup.Comedogenic => "Grades of the rabbit-ear assay, 0 to 5; they do not predict a finished product.",
+        PropertyGroup.SolidAt20 => "Solid content at 20 Cel [%], computed from the composition, not measured: that of the well-crystallised ingredient. One whose melting cannot be computed is not found.",
+        PropertyGroup.SolidAt32 => "Solid content at 32 Cel, the temperature of skin [%], computed as solidAt20 is.",
+        PropertyGroup.ClearPoint => "Where it is clear [Cel], computed as solidAt20 is; measured clear points are among melting.",
         _ => throw new ArgumentOutOfRangeException(nameof(group), group, "A property group without a description."),
     };
 
@@ -48,6 +51,9 @@ public static class IngredientQueryParameters
         PropertyGroup.Density => "0.9..0.95",
         PropertyGroup.Viscosity => "..80",
         PropertyGroup.RequiredHlb => "5..9",
+        PropertyGroup.SolidAt20 => "40..",
+        PropertyGroup.SolidAt32 => "..5",
+        PropertyGroup.ClearPoint => "30..40",
         _ => "..2",
     };
 }

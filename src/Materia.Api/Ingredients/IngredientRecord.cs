@@ -44,6 +44,9 @@ public sealed record IngredientRecord
     /// <summary>What may hurt, spoil or stain.</summary>
     public IReadOnlyList<Caution> Cautions { get; init; } = [];
 
+    /// <summary>Figures that were worked out from the record rather than stored in it; only what <c>include</c> asked for.</summary>
+    public ComputedFigures? Computed { get; init; }
+
     /// <summary>Every source that the record cites, by key.</summary>
     public required IReadOnlyDictionary<string, Source> Sources { get; init; }
 

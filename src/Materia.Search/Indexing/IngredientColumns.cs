@@ -12,14 +12,14 @@ internal sealed class IngredientColumns
 {
     private readonly IReadOnlyList<RangeFigure>[][] figures;
 
-    /// <summary>Reads the columns off <paramref name="ingredients"/>.</summary>
-    public IngredientColumns(IReadOnlyList<Ingredient> ingredients)
+    /// <summary>Reads the columns off <paramref name="ingredients"/> and beside them the computed figures.</summary>
+    public IngredientColumns(IReadOnlyList<Ingredient> ingredients, ComputedColumns computed)
     {
         Kinds = [.. ingredients.Select(i => i.Kind)];
         Origins = [.. ingredients.Select(i => i.Origin?.From)];
         Functions = [.. ingredients.Select(i => i.Functions.Select(f => f.Function).Distinct(StringComparer.Ordinal).ToArray())];
         Acids = [.. ingredients.Select(AcidShares.Of)];
-        figures = [.. PropertyGroups.All.Select(g => ingredients.Select(i => GroupFigures.Of(i, g)).ToArray())];
+        figures = [.. PropertyGroups.All.Select(g => computed.Find(g) ?? [.. ingredients.Select(i => GroupFigures.Of(i, g))])];
     }
 
     /// <summary>The kind of each ingredient.</summary>

@@ -48,7 +48,7 @@ internal sealed class IngredientFilter
             {
                 if (Satisfies(f.Low, f.High, range))
                 {
-                    matched.Add(new MatchedFigure { Group = group, Property = f.Property, Low = f.Low, High = f.High, Unit = f.Unit, Temperature = f.Temperature });
+                    matched.Add(new MatchedFigure { Group = group, Property = f.Property, Low = f.Low, High = f.High, Unit = f.Unit, Temperature = f.Temperature, Method = f.Method });
                 }
             }
         }

@@ -28,6 +28,15 @@ public enum PropertyGroup
 
     /// <summary>Grades of the rabbit-ear assay, 0 to 5, of all studies [1].</summary>
     Comedogenic,
+
+    /// <summary>Computed solid content at 20 °C, once well crystallised [%].</summary>
+    SolidAt20,
+
+    /// <summary>Computed solid content at 32 °C, the temperature of skin [%].</summary>
+    SolidAt32,
+
+    /// <summary>Computed clear point [Cel]; measured ones are among <see cref="Melting"/>.</summary>
+    ClearPoint,
 }
 
 /// <summary>The names of <see cref="PropertyGroup"/> in requests and results.</summary>

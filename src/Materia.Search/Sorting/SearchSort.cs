@@ -1,5 +1,5 @@
 using System.Collections.Frozen;
-using Materia.Catalogue;
+using System.Text.Json;
 
 namespace Materia.Search;
 
@@ -10,6 +10,9 @@ public readonly record struct SearchSort(SortKey By, bool Descending = false)
 {
     private static readonly FrozenSet<SortKey> OneWay = [SortKey.Relevance];
 
+    // The words of the ranges, so that what is asked for and what is sorted by read alike.
+    private static readonly FrozenDictionary<string, SortKey> ByWord = Enum.GetValues<SortKey>().ToFrozenDictionary(Word, StringComparer.Ordinal);
+
     /// <summary>Everything that can be asked for, such as <c>melting</c> and <c>-melting</c>.</summary>
     public static IReadOnlyList<string> Words { get; } =
         [.. Enum.GetValues<SortKey>().SelectMany(k => OneWay.Contains(k) ? [new SearchSort(k)] : new[] { new(k), new SearchSort(k, true) }).Select(s => s.ToString())];
@@ -18,16 +21,19 @@ public readonly record struct SearchSort(SortKey By, bool Descending = false)
     public static bool TryParse(string? text, out SearchSort sort)
     {
         var descending = text is ['-', ..];
-        var known = KebabCase<SortKey>.TryParse(descending ? text![1..] : text, out var key);
+        var key = SortKey.Relevance;
+        var known = text is not null && ByWord.TryGetValue(descending ? text[1..] : text, out key);
         sort = new SearchSort(key, descending);
         return known && sort.IsValid;
     }
 
     /// <summary>The sort as <see cref="TryParse"/> reads it.</summary>
-    public override string ToString() => (Descending ? "-" : "") + KebabCase<SortKey>.Word(By);
+    public override string ToString() => (Descending ? "-" : "") + Word(By);
 
     /// <summary>True unless the worst match is asked for first.</summary>
     internal bool IsValid => !(Descending && OneWay.Contains(By));
+
+    private static string Word(SortKey key) => JsonNamingPolicy.CamelCase.ConvertName(key.ToString());
 }
 
 /// <summary>What hits can be sorted by.</summary>
@@ -53,4 +59,13 @@ public enum SortKey
 
     /// <summary>The viscosity.</summary>
     Viscosity,
+
+    /// <summary>The computed solid content at 20 °C.</summary>
+    SolidAt20,
+
+    /// <summary>The computed solid content at 32 °C.</summary>
+    SolidAt32,
+
+    /// <summary>The computed clear point.</summary>
+    ClearPoint,
 }

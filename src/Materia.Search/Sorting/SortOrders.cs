@@ -21,6 +21,9 @@ internal sealed class SortOrders
         AddFigure(SortKey.Saponification, PropertyGroup.Saponification);
         AddFigure(SortKey.Density, PropertyGroup.Density);
         AddFigure(SortKey.Viscosity, PropertyGroup.Viscosity);
+        AddFigure(SortKey.SolidAt20, PropertyGroup.SolidAt20);
+        AddFigure(SortKey.SolidAt32, PropertyGroup.SolidAt32);
+        AddFigure(SortKey.ClearPoint, PropertyGroup.ClearPoint);
 
         void AddFigure(SortKey key, PropertyGroup group)
         {

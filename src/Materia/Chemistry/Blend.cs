@@ -1,20 +1,31 @@
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
+using Materia.Chemistry.Melting;
 
 namespace Materia.Chemistry;
 
 /// <summary>What is mixed: components by mass, on one release of the catalogue. The order of the components changes no result.</summary>
 public sealed class Blend
 {
+    /// <summary>The temperature of the equilibrium that the steps of melting show when nothing else is asked [Cel].</summary>
+    public const int UsualExplainAt = 20;
+
     /// <summary>Makes a blend of <paramref name="components"/>.</summary>
     /// <param name="components">The components; their mass fractions are finite, not negative and not all nought. Sums other than 1 are allowed: every result takes ratios.</param>
     /// <param name="release">The release whose fatty-acid table the profiles refer to.</param>
     /// <param name="explain">Whether the results carry their steps.</param>
+    /// <param name="meltingModel">The model that melting is worked out with.</param>
+    /// <param name="explainAt">The temperature of the equilibrium that the steps of melting show [Cel], a whole degree from −10 to 80.</param>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="explainAt"/> lies outside the curve.</exception>
     /// <exception cref="ArgumentException">A mass fraction is negative or not finite, or all are nought.</exception>
-    public Blend(IReadOnlyList<BlendComponent> components, Release release, bool explain = false)
+    public Blend(
+        IReadOnlyList<BlendComponent> components, Release release, bool explain = false,
+        MeltingModel meltingModel = MeltingModel.ClassSolutions, int explainAt = UsualExplainAt)
     {
         ArgumentNullException.ThrowIfNull(components);
         ArgumentNullException.ThrowIfNull(release);
+        ArgumentOutOfRangeException.ThrowIfLessThan(explainAt, SolidContentCurve.From);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(explainAt, SolidContentCurve.To);
         double total = 0;
         foreach (var component in components)
         {
@@ -34,6 +45,8 @@ public sealed class Blend
         Components = components;
         Release = release;
         Explain = explain;
+        MeltingModel = meltingModel;
+        ExplainAt = explainAt;
         TotalMass = total;
         var index = MaterialIndex.For(release);
         Materials = new Material[components.Count];
@@ -51,6 +64,12 @@ public sealed class Blend
 
     /// <summary>Whether the results carry their steps.</summary>
     public bool Explain { get; }
+
+    /// <summary>The model that melting is worked out with.</summary>
+    public MeltingModel MeltingModel { get; }
+
+    /// <summary>The temperature of the equilibrium that the steps of melting show [Cel].</summary>
+    public int ExplainAt { get; }
 
     /// <summary>The sum of the mass fractions as given; 1 for a whole formula.</summary>
     public double TotalMass { get; }

@@ -44,6 +44,9 @@ public sealed record BlendMelting
     /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
     public required string Method { get; init; }
 
+    /// <summary>How species of one class share a crystal in it; another than <c>class-solutions</c> was asked for by name.</summary>
+    public MeltingModel Model { get; init; }
+
     /// <summary>The share of the fat phase whose melting is known, 0 to 1.</summary>
     public required double Coverage { get; init; }
 
@@ -63,7 +66,14 @@ public sealed record BlendMelting
     public static BlendMelting Of(Blend blend)
     {
         ArgumentNullException.ThrowIfNull(blend);
-        return MeltingSum.Of(blend);
+        var melting = MeltingSum.Of(blend);
+        return blend.MeltingModel == MeltingModel.ClassSolutions
+            ? melting
+            : melting with
+            {
+                Model = blend.MeltingModel,
+                Warnings = [.. melting.Warnings, "It was asked for with another model than the recommended one, for comparison and teaching; the error given for the method is that of class-solutions."],
+            };
     }
 
     /// <summary>The share of the fat phase of <paramref name="blend"/> whose melting is known, 0 to 1, without working the curve out.</summary>

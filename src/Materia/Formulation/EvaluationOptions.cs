@@ -1,3 +1,5 @@
+using Materia.Chemistry;
+using Materia.Chemistry.Melting;
 using Materia.Formulation.Sections;
 
 namespace Materia.Formulation;
@@ -10,4 +12,10 @@ public sealed record EvaluationOptions
 
     /// <summary>Whether results carry their steps.</summary>
     public bool Explain { get; init; }
+
+    /// <summary>The model that melting is worked out with.</summary>
+    public MeltingModel MeltingModel { get; init; }
+
+    /// <summary>The temperature of the equilibrium that the steps of melting show [Cel], a whole degree from −10 to 80.</summary>
+    public int ExplainAt { get; init; } = Blend.UsualExplainAt;
 }

@@ -15,7 +15,7 @@ public static class Evaluator
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(release);
         ArgumentNullException.ThrowIfNull(options);
-        var input = new EvaluationInput(formula, release, options.Explain);
+        var input = new EvaluationInput(formula, release, options);
         return new Evaluation
         {
             Release = release.Number,

@@ -79,7 +79,7 @@ public sealed class NormalisedFormula
     }
 
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>
-    public Blend Blend(Release release, bool explain)
+    public Blend Blend(Release release, EvaluationOptions? options = null)
     {
         var order = new List<string>();
         var fractions = new Dictionary<string, (decimal Percent, Ingredient Ingredient)>(StringComparer.Ordinal);
@@ -97,7 +97,8 @@ public sealed class NormalisedFormula
             }
         }
 
-        return new Blend([.. order.Select(id => new BlendComponent(id, (double)(fractions[id].Percent / 100), fractions[id].Ingredient))], release, explain);
+        options ??= new();
+        return new Blend([.. order.Select(id => new BlendComponent(id, (double)(fractions[id].Percent / 100), fractions[id].Ingredient))], release, options.Explain, options.MeltingModel, options.ExplainAt);
     }
 }
 

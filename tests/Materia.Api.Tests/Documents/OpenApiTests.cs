@@ -110,11 +110,14 @@ public sealed class OpenApiTests(SqliteApi api)
     {
         foreach (var (name, operation) in (await OperationsAsync()).Where(o => o.Name.StartsWith("get", StringComparison.Ordinal)))
         {
-            foreach (var parameter in (operation["parameters"]?.AsArray() ?? []).Where(p => p!["in"]!.GetValue<string>() == "query" && p["example"] is not null))
+            var parameters = operation["parameters"]?.AsArray() ?? [];
+            var path = parameters.Where(p => p!["in"]!.GetValue<string>() == "path")
+                .Aggregate(name.Split(' ')[1], (url, p) => url.Replace("{" + p!["name"] + "}", p["example"]!.ToString(), StringComparison.Ordinal));
+            foreach (var parameter in parameters.Where(p => p!["in"]!.GetValue<string>() == "query" && p["example"] is not null))
             {
                 var example = parameter!["example"] is JsonArray several ? string.Join(',', several.Texts()) : parameter["example"]!.ToString();
                 var required = name.EndsWith("/v1/suggestions", StringComparison.Ordinal) && parameter["name"]!.GetValue<string>() != "text" ? "text=shea&" : "";
-                var url = $"{name.Split(' ')[1]}?{required}{parameter["name"]}={Uri.EscapeDataString(example)}";
+                var url = $"{path}?{required}{parameter["name"]}={Uri.EscapeDataString(example)}";
                 using var answer = await api.Client.GetAsync(url, TestContext.Current.CancellationToken);
                 answer.StatusCode.ShouldBe(HttpStatusCode.OK, url);
             }

@@ -94,9 +94,15 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     }
 
     [Theory]
-    [InlineData("?sections=melting", "?sections", "The sections are formula, fattyAcids")]
+    [InlineData("?sections=smell", "?sections", "The sections are formula, fattyAcids")]
     [InlineData("?sections=iodinevalue", "?sections", "Did you mean iodineValue?")]
     [InlineData("?explain=yes", "?explain", "true or false")]
+    [InlineData("?meltingModel=ideal", "?meltingModel", "did you mean ideal-classes? It is one of class-solutions, pure-crystals, ideal-classes")]
+    [InlineData("?meltingModel=pure-crystals,ideal-classes", "?meltingModel", "one word")]
+    [InlineData("?explain=true&explainAt=81", "?explainAt", "a whole number from -10 to 80")]
+    [InlineData("?explain=true&explainAt=-11", "?explainAt", "a whole number from -10 to 80")]
+    [InlineData("?explain=true&explainAt=32.5", "?explainAt", "a whole number from -10 to 80")]
+    [InlineData("?explainAt=32", "?explainAt", "add explain=true")]
     [InlineData("?section=flow", "?section", "Did you mean 'sections'?")]
     public async Task Post_BadQuery_Is400(string query, string key, string expected) =>
         (await api.Client.RefuseAsync(EvaluationExample.Formula, HttpStatusCode.BadRequest, key, query)).ShouldContain(expected);

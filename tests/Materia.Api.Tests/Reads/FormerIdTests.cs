@@ -20,6 +20,14 @@ public abstract class FormerIdTests(ServedApi api)
     }
 
     [Fact]
+    public async Task Get_FormerIdWithQuery_LeadsOnWithIt()
+    {
+        using var answer = await api.Client.GetAsync("/v1/ingredients/old-butter?include=melting", TestContext.Current.CancellationToken);
+
+        answer.Headers.Location!.ToString().ShouldBe("/v1/ingredients/sample-butter?include=melting");
+    }
+
+    [Fact]
     public async Task Start_CuratorsReleaseInTheDatabase_IsServedAndNotReplacedBySeedFiles()
     {
         var release = await api.Client.GetJsonAsync("/v1/release");

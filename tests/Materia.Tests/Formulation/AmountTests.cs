@@ -73,6 +73,6 @@ public sealed class AmountTests
 
         formula.Lines.Count.ShouldBe(3);
         formula.Notes.ShouldHaveSingleItem().ShouldContain("\"olive-oil\" stands on 2 lines");
-        formula.Blend(TestCatalogue.Release, false).Components.Select(c => (c.Name, c.MassFraction)).ShouldBe([("olive-oil", 0.9), ("kaolin", 0.1)]);
+        formula.Blend(TestCatalogue.Release).Components.Select(c => (c.Name, c.MassFraction)).ShouldBe([("olive-oil", 0.9), ("kaolin", 0.1)]);
     }
 }

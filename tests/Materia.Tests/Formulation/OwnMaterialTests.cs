@@ -47,7 +47,7 @@ public sealed class OwnMaterialTests
         var formula = Normalised(Of(Own(own, 10), Percent("cetyl-alcohol", 2), Balance("olive-oil")));
 
         formula.Lines[0].Material.ShouldBe("Emulsifying wax");
-        formula.Blend(TestCatalogue.Release, false).Components.Select(c => (c.Name, c.MassFraction)).ShouldBe([("cetyl-alcohol", 0.1), ("Surfactant", 0.02), ("olive-oil", 0.88)]);
+        formula.Blend(TestCatalogue.Release).Components.Select(c => (c.Name, c.MassFraction)).ShouldBe([("cetyl-alcohol", 0.1), ("Surfactant", 0.02), ("olive-oil", 0.88)]);
     }
 
     [Fact]

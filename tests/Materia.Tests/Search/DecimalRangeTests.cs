@@ -70,7 +70,7 @@ public class DecimalRangeTests
     [Fact]
     public void TryParse_NameOfAGroup_FindsTheGroup()
     {
-        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic"]);
+        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic", "solidAt20", "solidAt32", "clearPoint"]);
         foreach (var group in PropertyGroups.All)
         {
             PropertyGroups.TryParse(group.Name(), out var found).ShouldBeTrue();

@@ -16,11 +16,11 @@ public static class Band
     /// <summary>Where the firmer edge holds less solid than this there is nothing left to be wrong about [%].</summary>
     private const double Clear = 0.05;
 
-    /// <summary>The parameters of the softer edge.</summary>
-    public static ClassParameters Soft(CrystalClass @class) => Shift(@class, -1);
+    /// <summary>The parameters of the softer edge of <paramref name="model"/>.</summary>
+    public static Func<CrystalClass, ClassParameters> Soft(MeltingModel model) => Shifted(model, -1);
 
-    /// <summary>The parameters of the firmer edge.</summary>
-    public static ClassParameters Firm(CrystalClass @class) => Shift(@class, 1);
+    /// <summary>The parameters of the firmer edge of <paramref name="model"/>.</summary>
+    public static Func<CrystalClass, ClassParameters> Firm(MeltingModel model) => Shifted(model, 1);
 
     /// <summary>The band about <paramref name="percent"/> from the edges' solid contents, no narrower than the floor while the firmer edge is not clear.</summary>
     public static (double Low, double High) About(double percent, double soft, double firm)
@@ -29,13 +29,16 @@ public static class Band
         return (Math.Clamp(Math.Min(soft, percent - floor), 0, 100), Math.Clamp(Math.Max(firm, percent + floor), 0, 100));
     }
 
-    private static ClassParameters Shift(CrystalClass @class, int direction)
+    private static Func<CrystalClass, ClassParameters> Shifted(MeltingModel model, int direction)
     {
-        var central = ClassTable.Of(@class);
-        return central with
-        {
-            TemperatureShift = central.TemperatureShift + (direction * Temperature),
-            MixingWeight = central.MixingWeight > 0 ? central.MixingWeight + (direction * Weight) : 0,
-        };
+        var central = ClassTable.In(model);
+        return c => Shift(central(c), direction);
     }
+
+    // No crystal mixes better than an ideal one, nor worse than not at all.
+    private static ClassParameters Shift(ClassParameters central, int direction) => central with
+    {
+        TemperatureShift = central.TemperatureShift + (direction * Temperature),
+        MixingWeight = central.MixingWeight > 0 ? Math.Clamp(central.MixingWeight + (direction * Weight), 0, 1) : 0,
+    };
 }

@@ -30,4 +30,12 @@ public static class ClassTable
         CrystalClass.WaxEster or CrystalClass.Alkane or CrystalClass.WaxAcid or CrystalClass.WaxHydroxyEster => Waxes,
         _ => LongChain,
     };
+
+    /// <summary>How classes crystallise in <paramref name="model"/>: the recommended parameters, with the mixing weights that the model is about.</summary>
+    public static Func<CrystalClass, ClassParameters> In(MeltingModel model) => model switch
+    {
+        MeltingModel.PureCrystals => static c => Of(c) with { MixingWeight = 0 },
+        MeltingModel.IdealClasses => static c => Of(c) with { MixingWeight = 1 },
+        _ => Of,
+    };
 }

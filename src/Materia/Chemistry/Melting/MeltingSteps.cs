@@ -1,11 +1,11 @@
 using System.Globalization;
+using Materia.Catalogue;
 
 namespace Materia.Chemistry.Melting;
 
 /// <summary>Shows a melting curve at one temperature so that it can be followed by hand: the species, their pure properties and the equilibrium.</summary>
 internal static class MeltingSteps
 {
-    private const double Shown = 20;
     private const int MostSpecies = 12;
 
     public static IReadOnlyList<ExplainedStep> Of(Blend blend, BlendSpecies species, SolidContentCurve curve)
@@ -15,7 +15,7 @@ internal static class MeltingSteps
             .. blend.Components.DistinctBy(c => c.Name).Select(c => Basis(species, c)),
             Species(species),
             Pure(species),
-            Equilibrium(species, curve),
+            Equilibrium(blend, species, curve),
         ];
         return steps;
     }
@@ -45,19 +45,21 @@ internal static class MeltingSteps
         Arithmetic = string.Join("; ", Top(species)
             .Select(i => species.Space.Species[i])
             .Where(s => s.Class != CrystalClass.Liquid)
-            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({s.Class}) {s.MeltingPoint:0.0} {ClassTable.Of(s.Class).TemperatureShift:+0.0;-0.0;+0.0} Cel, {s.EnthalpyOfFusion:0} kJ/mol [{s.Source}]"))),
+            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({KebabCase<CrystalClass>.Word(s.Class)}) {s.MeltingPoint:0.0} {ClassTable.Of(s.Class).TemperatureShift:+0.0;-0.0;+0.0} Cel, {s.EnthalpyOfFusion:0} kJ/mol [{s.Source}]"))),
     };
 
-    private static ExplainedStep Equilibrium(BlendSpecies species, SolidContentCurve curve)
+    private static ExplainedStep Equilibrium(Blend blend, BlendSpecies species, SolidContentCurve curve)
     {
         var solids = new Dictionary<int, double>();
-        species.ForEachSolid(curve.Equilibrium, Shown, (i, _, share) => solids[i] = share);
+        species.ForEachSolid(curve.Equilibrium, blend.ExplainAt, (i, _, share) => solids[i] = share);
         return new()
         {
-            What = string.Create(CultureInfo.InvariantCulture, $"Equilibrium at {Shown} Cel"),
-            Equation = "ln K = (ΔH/R)(1/T − 1/Tm); x_solid = (K·x_liquid)^(1/θ), Σ x_solid = 1 in each class that crystallises",
+            What = string.Create(CultureInfo.InvariantCulture, $"Equilibrium at {blend.ExplainAt} Cel"),
+            Equation = "ln K = (ΔH/R)(1/T − 1/Tm); " + (blend.MeltingModel == MeltingModel.PureCrystals
+                ? "K·x_liquid = 1 for each species that crystallises"
+                : "x_solid = (K·x_liquid)^(1/θ), Σ x_solid = 1 in each class that crystallises"),
             Arithmetic = string.Join("; ", Top(species).Where(solids.ContainsKey).Select(i => $"{species.Space.Species[i].Name} {Percent(solids[i])} solid"))
-                + string.Create(CultureInfo.InvariantCulture, $"; in all {curve.At((int)Shown):0.0} % solid by mass"),
+                + string.Create(CultureInfo.InvariantCulture, $"; in all {curve.At(blend.ExplainAt):0.0} % solid by mass"),
         };
     }
 

@@ -24,10 +24,12 @@ internal static class MeltingSum
             return new() { Method = Method, Coverage = coverage, Absent = reason, PowderPercent = powder };
         }
 
-        var system = species.System(ClassTable.Of);
+        // Species that crystallise alone cannot stand in for each other.
+        var group = blend.MeltingModel != MeltingModel.PureCrystals;
+        var system = species.System(ClassTable.In(blend.MeltingModel), group);
         var central = new SolidContentCurve(system);
-        var soft = new SolidContentCurve(species.System(Band.Soft));
-        var firm = new SolidContentCurve(species.System(Band.Firm));
+        var soft = new SolidContentCurve(species.System(Band.Soft(blend.MeltingModel), group));
+        var firm = new SolidContentCurve(species.System(Band.Firm(blend.MeltingModel), group));
         var read = new CurveReading(central, soft, firm, coverage);
         var warnings = Warnings(blend, species, coverage);
         return new()

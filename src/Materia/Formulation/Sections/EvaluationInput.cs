@@ -8,12 +8,12 @@ public sealed class EvaluationInput
 {
     private readonly Dictionary<EvaluationSection, object> results = [];
 
-    internal EvaluationInput(NormalisedFormula formula, Release release, bool explain)
+    internal EvaluationInput(NormalisedFormula formula, Release release, EvaluationOptions options)
     {
         Formula = formula;
         Release = release;
-        Explain = explain;
-        Blend = formula.Blend(release, explain);
+        Explain = options.Explain;
+        Blend = formula.Blend(release, options);
     }
 
     /// <summary>The formula.</summary>

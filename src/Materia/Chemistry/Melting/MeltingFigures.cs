@@ -1,0 +1,7 @@
+namespace Materia.Chemistry.Melting;
+
+/// <summary>The figures of one material's melting that a search looks at, from the central curve alone.</summary>
+/// <param name="SolidAt20">Solid content at 20 °C [% by mass of the fat phase].</param>
+/// <param name="SolidAt32">Solid content at 32 °C [% by mass of the fat phase].</param>
+/// <param name="ClearPoint">Where it is clear, as in <see cref="BlendMelting.ClearPoint"/> [Cel]; <see langword="null"/> when nothing is solid at −10 °C.</param>
+public sealed record MeltingFigures(double SolidAt20, double SolidAt32, double? ClearPoint);
