@@ -12,7 +12,7 @@ namespace Materia.Chemistry.Melting;
 public sealed class PhaseEquilibrium
 {
     private const double LeastLogLiquid = -14;
-    private const double Tolerance = 1e-8;
+    private const double Tolerance = 1e-10;
     private const int MostSteps = 200;
     private readonly SpeciesSystem system;
     private readonly MixingCurve?[] curves;

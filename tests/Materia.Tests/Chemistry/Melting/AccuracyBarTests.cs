@@ -16,11 +16,10 @@ public sealed class AccuracyBarTests
     }
 
     [Fact]
-    public void Band_SameSampleNotCalibration_MissesFourFifthsOfPrintedValues()
-    {
-        AccuracyFigures.Checks.InsideBand.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThan(0.4, "five of nine when this was written");
-    }
+    public void Band_SameSampleNotCalibration_HoldsFourFifthsOfPrintedValues() =>
+
+        // The band's floor was set on the comparison rows, so these nine are no part of it.
+        AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
     public void Band_AllCurves_MissesFourFifthsOfPrintedValues()
@@ -28,7 +27,7 @@ public sealed class AccuracyBarTests
         var all = AccuracyFigures.Groups.Where(g => g != AccuracyFigures.Index).SelectMany(g => g.Points).ToList();
         var inside = all.Average(p => AccuracyFigures.IsInside(p) ? 1.0 : 0);
         inside.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        inside.ShouldBeGreaterThan(0.5, "64 % when this was written");
+        inside.ShouldBeGreaterThan(0.65, "75 % when this was written");
     }
 
     [Fact]
