@@ -19,7 +19,7 @@ public class MeltingBenchmarks
     public void Load()
     {
         var release = SeedCatalogue.Load();
-        blend = Formulas.Normalise(Formulas.TwelveLines, release).Blend(release, explain: false);
+        blend = Formulas.Normalise(Formulas.TwelveLines, release).Blend(release);
         var amounts = MeltingSpace.For(blend).Compose(blend);
         species = [.. amounts.Space.Species.Index().Where(s => amounts.Moles[s.Index] > 0).Select(s => Single(s.Item, amounts.Moles[s.Index]))];
     }

@@ -4,10 +4,10 @@ namespace Materia.Chemistry.Melting;
 public static class ClassTable
 {
     /// <summary>
-    /// Long-chain fats: beta melting points 1.5 K lower, mixing weight 0.30, crystallinity 0.86; set on three cocoa butters
-    /// (Ghana, Ivory Coast, Malaysia), whose curves are recalled.
+    /// Long-chain fats: beta melting points 2.0 K lower, mixing weight 0.30, crystallinity 0.86; set on three cocoa butters
+    /// (Ghana, Ivory Coast, Malaysia), whose curves are recalled, with POS melting at 35.9 °C as printed.
     /// </summary>
-    private static readonly ClassParameters LongChain = new(Polymorph.Beta, -1.5, 0.30, 0.86);
+    private static readonly ClassParameters LongChain = new(Polymorph.Beta, -2.0, 0.30, 0.86);
 
     /// <summary>Lauric fats: beta-prime, mixing weight 0.60; set on palm kernel and looked at on coconut.</summary>
     private static readonly ClassParameters LauricChain = new(Polymorph.BetaPrime, 0, 0.60, 1);

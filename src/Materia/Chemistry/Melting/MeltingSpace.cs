@@ -19,15 +19,15 @@ public sealed class MeltingSpace
         var described = ingredients.Select(i => (Ingredient: i, Species: SpeciesOfIngredient.Of(i, release))).ToList();
         Species = [.. described
             .SelectMany(d => d.Species.Species.Select(s => s.Species))
-            .DistinctBy(s => s.Name)
+            .DistinctBy(s => (s.Class, s.Name))
             .OrderBy(s => s.Class)
             .ThenBy(s => s.MeltingPoint)
             .ThenBy(s => s.Name, StringComparer.Ordinal)];
         bins = new SpeciesBins(Species);
-        var number = Species.Index().ToDictionary(p => p.Item.Name, p => p.Index, StringComparer.Ordinal);
+        var number = Species.Index().ToDictionary(p => (p.Item.Class, p.Item.Name), p => p.Index);
         entries = described.ToDictionary<(Ingredient Ingredient, IngredientSpecies Species), Ingredient, Entry>(
             d => d.Ingredient,
-            d => new Entry(d.Species, [.. d.Species.Species.Select(s => (number[s.Species.Name], s.MolesPerGram))]),
+            d => new Entry(d.Species, [.. d.Species.Species.Select(s => (number[(s.Species.Class, s.Species.Name)], s.MolesPerGram))]),
             ReferenceEqualityComparer.Instance);
     }
 

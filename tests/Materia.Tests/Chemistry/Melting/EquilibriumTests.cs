@@ -57,8 +57,10 @@ public sealed class EquilibriumTests
                 var warm = new PhaseEquilibrium(system);
                 foreach (var t in temperatures)
                 {
-                    // Starts carried over must not change the answer beyond the solver's tolerance.
-                    warm.SolidContentAt(t).ShouldBe(new PhaseEquilibrium(system).SolidContentAt(t), 1e-4);
+                    // Starts carried over must not change the answer beyond the solver's tolerance. Where a pure species melts the
+                    // curve is upright, and any value between its ends a hair below and above is an answer.
+                    double At(double celsius) => new PhaseEquilibrium(system).SolidContentAt(celsius);
+                    warm.SolidContentAt(t).ShouldBeInRange(At(t + 0.001) - 1e-4, At(t - 0.001) + 1e-4);
                 }
             },
             iter: 300);

@@ -15,9 +15,6 @@ internal static class KnownMisses
     private const string Palm =
         "palm: no diacylglycerols, beta-prime packing or post-hardening, and SUS and S1U2 fats in separate crystals where print has POP and POO in one: too liquid when cold, too solid at 20 to 25 °C";
 
-    private const string Cocoa =
-        "the class shift was set when POS was held at 35.5 °C from memory; with 35.9 °C, as read, the step at 30 °C lies too high";
-
     public static IReadOnlyDictionary<string, string> ById { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["M015"] = "beta-prime of triolein: the correlation's weakest form, and never used since oleic fats are taken in beta",
@@ -39,11 +36,8 @@ internal static class KnownMisses
         ["M125"] = Heats,
         ["M130"] = "the paper's own ideal calculation gives 37.61 °C for its highest ternary, ours 42.7 °C for myristic, palmitic and stearic acid; its heats of fusion and which ternary it is were not seen",
         ["M131"] = "both crystallise in one solid solution of the lauric class, which leaves no eutectic; the printed diagram is kinetic, at 5 K/min",
-        ["M141"] = Cocoa,
-        ["M145"] = Cocoa,
+        ["M155"] = Palm,
         ["M156"] = Palm,
-        ["M158"] = Palm,
-        ["M159"] = Palm,
         ["M201"] = "mango: generated from three acids at the middle of their ranges, which add up to 88 %; what is not printed, linoleic acid above all, would make it softer",
         ["M213"] = "olein: generated from its acids as if it had never been fractionated, so it holds POP and PPP that went into the stearin",
         ["M236"] = "the model has no composition for sunflower wax, so it sees no solid of it and does not tell of its gel",
