@@ -3,6 +3,9 @@ namespace Materia.Chemistry.Melting;
 /// <summary>Reads figures off a curve and the two edges of its band.</summary>
 internal sealed class CurveReading(SolidContentCurve central, SolidContentCurve soft, SolidContentCurve firm, double coverage)
 {
+    /// <summary>Least half-width of a temperature's band [K]: most printed slip points and melting ranges of the accuracy table lie within it.</summary>
+    private const double LeastHalfBand = 2;
+
     /// <summary>The temperature at which <paramref name="level"/> of a curve is left [Cel].</summary>
     public ComputedFigure Temperature(Func<SolidContentCurve, double> level)
     {
@@ -10,7 +13,11 @@ internal sealed class CurveReading(SolidContentCurve central, SolidContentCurve 
         var value = central.TemperatureAt(at);
         return value is null
             ? Absent(Catalogue.Units.Celsius, "There is not that much solid at −10 °C.")
-            : Figure(value.Value, soft.TemperatureAt(at) ?? SolidContentCurve.From, firm.TemperatureAt(at) ?? value.Value, Catalogue.Units.Celsius);
+            : Figure(
+                value.Value,
+                Math.Min(soft.TemperatureAt(at) ?? SolidContentCurve.From, value.Value - LeastHalfBand),
+                Math.Max(firm.TemperatureAt(at) ?? value.Value, value.Value + LeastHalfBand),
+                Catalogue.Units.Celsius);
     }
 
     /// <summary>The share of the solid at one temperature that melts by another [%].</summary>
