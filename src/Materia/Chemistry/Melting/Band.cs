@@ -4,7 +4,7 @@ namespace Materia.Chemistry.Melting;
 /// The two edges of the band: every class melts a little lower with less mixing, or a little higher with more. The shifts are those
 /// whose effect on cocoa butter at 30 °C (about ±10 points on the steep stretch) the science note measured as the honest doubt about
 /// an untested fat. The floor on flat stretches was set on the comparison rows of the accuracy table (refinery curves whose samples'
-/// composition is known by class only): ±5 points, the note's figure, held 61 % of them, ±8 hold 74 %.
+/// composition is known by class only): ±5 points, the note's figure, held 61 % of them, ±8 hold 70 %.
 /// </summary>
 public static class Band
 {
