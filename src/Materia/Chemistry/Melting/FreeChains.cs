@@ -34,13 +34,13 @@ public static class FreeChains
     {
         var molarMass = chain.AcidMolarMass - 15.999 + 2.016;
         return chain.IsSaturated && Alcohols.TryGetValue(chain.Carbons, out var known)
-            ? new(name, CrystalClass.Alcohol, molarMass, known.Celsius, known.Enthalpy, "mosselman-1974")
+            ? new(name, CrystalClass.Alcohol, molarMass, known.Celsius, known.Enthalpy, "recalled")
             : new(name, CrystalClass.Liquid, molarMass, double.NaN, 0, "counted-as-liquid");
     }
 
     /// <summary>The free acid of <paramref name="chain"/>; unsaturated and short ones count as liquid.</summary>
     public static PureSpecies Acid(Chain chain, string name) =>
         chain.IsSaturated && Acids.TryGetValue(chain.Carbons, out var known)
-            ? new(name, CrystalClass.FreeAcid, chain.AcidMolarMass, known.Celsius, known.Enthalpy, "crc-enthalpy-fusion")
+            ? new(name, CrystalClass.FreeAcid, chain.AcidMolarMass, known.Celsius, known.Enthalpy, chain.Carbons <= 18 ? "crc-enthalpy-fusion" : MeltingSum.Method)
             : new(name, CrystalClass.Liquid, chain.AcidMolarMass, double.NaN, 0, "counted-as-liquid");
 }

@@ -7,7 +7,8 @@ namespace Materia.Chemistry.Melting;
 /// </summary>
 public static class NaturalWaxes
 {
-    private const string Source = "dassanayake-2009";
+    // Splits and melting points are of this model, so no work is named as their source.
+    private const string Source = MeltingSum.Method;
 
     private static readonly Dictionary<string, (double MassFraction, PureSpecies Species)[]> ById = new(StringComparer.Ordinal)
     {
