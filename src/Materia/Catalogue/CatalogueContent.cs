@@ -14,4 +14,7 @@ public sealed record CatalogueContent
 
     /// <summary>The product types, in the order of the table.</summary>
     public required IReadOnlyList<ProductUse> Uses { get; init; }
+
+    /// <summary>The substitution groups, in the order of the table.</summary>
+    public IReadOnlyList<SubstitutionGroup> SubstitutionGroups { get; init; } = [];
 }

@@ -24,6 +24,12 @@ public sealed record Ingredient
     /// <summary>What it does in a product, in the official inventory's terms.</summary>
     public IReadOnlyList<FunctionStatement> Functions { get; init; } = [];
 
+    /// <summary>What it is and what it is like to work with.</summary>
+    public Description? Description { get; init; }
+
+    /// <summary>The charge it carries in water, where it has to do with one.</summary>
+    public ChargeStatement? Charge { get; init; }
+
     /// <summary>Measured or specified properties. Several statements of one property may stand side by side; see <see cref="Figure.Used"/>.</summary>
     public IReadOnlyList<Figure> Properties { get; init; } = [];
 
@@ -35,6 +41,21 @@ public sealed record Ingredient
 
     /// <summary>Named constituents in percent by mass: of an essential oil, or the classes of a natural wax.</summary>
     public IReadOnlyList<Constituent> Constituents { get; init; } = [];
+
+    /// <summary>The parts of a mixture or a solution that is sold under one name; empty for anything else.</summary>
+    public IReadOnlyList<CompositePart> Parts { get; init; } = [];
+
+    /// <summary>Usual shares by type of product; <see cref="Property.UsageLevel"/> holds the share over all types.</summary>
+    public IReadOnlyList<UsageLevel> UsageLevels { get; init; } = [];
+
+    /// <summary>Which phase it goes into, how it is dispersed and kept.</summary>
+    public IReadOnlyList<HandlingNote> Handling { get; init; } = [];
+
+    /// <summary>The jobs in which it can stand in for others.</summary>
+    public IReadOnlyList<SubstitutionMembership> SubstitutionGroups { get; init; } = [];
+
+    /// <summary>What it was found to do to hair and skin.</summary>
+    public IReadOnlyList<BodyNote> BodyNotes { get; init; } = [];
 
     /// <summary>Grades of the rabbit-ear assay; never shown without <see cref="ComedogenicNote.Caveat"/>.</summary>
     public IReadOnlyList<ComedogenicNote> Comedogenic { get; init; } = [];

@@ -116,4 +116,52 @@ public enum Property
 
     /// <summary>Heat taken up on melting.</summary>
     HeatOfFusion,
+
+    /// <summary>Hydrophile-lipophile balance of an emulsifier.</summary>
+    Hlb,
+
+    /// <summary>HLB that an oil phase requires for a water-in-oil emulsion.</summary>
+    RequiredHlbWaterInOil,
+
+    /// <summary>Molar mass.</summary>
+    MolarMass,
+
+    /// <summary>Water in the material as sold.</summary>
+    WaterContent,
+
+    /// <summary>Active matter in the material as sold.</summary>
+    ActiveContent,
+
+    /// <summary>Cation-exchange capacity, cmol of charge per kg.</summary>
+    CationExchangeCapacity,
+
+    /// <summary>Volume that 2 g take up after swelling in water.</summary>
+    SwellingVolume,
+
+    /// <summary>Water taken up by a powder, g per 100 g.</summary>
+    WaterAbsorption,
+
+    /// <summary>How long it keeps unopened, stored as the note on storage says.</summary>
+    ShelfLife,
+
+    /// <summary>Natural origin index of ISO 16128: mass fraction of natural origin, with the water.</summary>
+    NaturalOriginIndex,
+
+    /// <summary>Mass that dissolves in a litre of water.</summary>
+    WaterSolubility,
+
+    /// <summary>Negative decimal logarithm of the acid dissociation constant.</summary>
+    DissociationConstant,
+
+    /// <summary>Decimal logarithm of the octanol-water partition coefficient.</summary>
+    PartitionCoefficient,
+
+    /// <summary>pH between which it works or keeps.</summary>
+    EffectivePh,
+
+    /// <summary>Boiling point at atmospheric pressure.</summary>
+    BoilingPoint,
+
+    /// <summary>Optical rotation at the sodium D line in a 100 mm tube.</summary>
+    OpticalRotation,
 }

@@ -10,6 +10,7 @@ public sealed class Release
     private readonly FrozenDictionary<string, Source> sources;
     private readonly FrozenDictionary<string, FattyAcid> fattyAcids;
     private readonly FrozenDictionary<string, ProductUse> uses;
+    private readonly FrozenDictionary<string, SubstitutionGroup> substitutionGroups;
 
     /// <summary>Makes a release of <paramref name="content"/>.</summary>
     /// <param name="number">The number; releases count up from 1.</param>
@@ -29,6 +30,7 @@ public sealed class Release
         sources = content.Sources.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
         fattyAcids = content.FattyAcids.ToFrozenDictionary(a => a.Symbol, StringComparer.Ordinal);
         uses = content.Uses.ToFrozenDictionary(u => u.Id, StringComparer.Ordinal);
+        substitutionGroups = content.SubstitutionGroups.ToFrozenDictionary(g => g.Id, StringComparer.Ordinal);
     }
 
     /// <summary>The number; releases count up from 1.</summary>
@@ -57,4 +59,7 @@ public sealed class Release
 
     /// <summary>The product type with this key, or <see langword="null"/>.</summary>
     public ProductUse? FindUse(string id) => uses.GetValueOrDefault(id);
+
+    /// <summary>The substitution group with this key, or <see langword="null"/>.</summary>
+    public SubstitutionGroup? FindSubstitutionGroup(string id) => substitutionGroups.GetValueOrDefault(id);
 }

@@ -44,4 +44,19 @@ public static class Units
 
     /// <summary>Gram per mole.</summary>
     public const string GramPerMole = "g/mol";
+
+    /// <summary>Centimole of charge per kilogram.</summary>
+    public const string CentimolePerKilogram = "cmol/kg";
+
+    /// <summary>Millilitre.</summary>
+    public const string Millilitre = "mL";
+
+    /// <summary>Month.</summary>
+    public const string Month = "mo";
+
+    /// <summary>Gram per litre.</summary>
+    public const string GramPerLitre = "g/L";
+
+    /// <summary>Degree of angle.</summary>
+    public const string Degree = "deg";
 }
