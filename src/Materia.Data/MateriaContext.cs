@@ -69,6 +69,9 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new ConstituentConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ComedogenicNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new CautionConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new InventoryImportConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new InventoryEntryConfiguration());
+        modelBuilder.ApplyConfiguration(new InventoryNumberConfiguration(Dialect));
         SnakeCaseNames.Apply(modelBuilder);
         DecimalColumns.Check(modelBuilder, Dialect);
     }

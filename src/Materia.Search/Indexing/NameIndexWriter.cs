@@ -3,12 +3,11 @@ using Lucene.Net.Documents;
 using Lucene.Net.Index;
 using Lucene.Net.Store;
 using Lucene.Net.Util;
-using Materia.Catalogue;
 using Materia.Search.Analysis;
 
 namespace Materia.Search.Indexing;
 
-/// <summary>Writes the names of a release's ingredients into an index in memory, a document for each name.</summary>
+/// <summary>Writes the names of records into an index in memory, a document for each name.</summary>
 internal sealed class NameIndexWriter : IDisposable
 {
     // Only which names hold a word is ever asked: no positions, no counts, no lengths.
@@ -27,7 +26,7 @@ internal sealed class NameIndexWriter : IDisposable
     ];
 
     /// <summary>Builds the index and the table of the names in it.</summary>
-    public static (NameTable Table, NameIndex Index) Build(IReadOnlyList<Ingredient> ingredients)
+    public static (NameTable Table, NameIndex Index) Build(IReadOnlyList<NamedRecord> records)
     {
         var directory = new RAMDirectory();
 
@@ -40,9 +39,9 @@ internal sealed class NameIndexWriter : IDisposable
         {
             using var names = new NameIndexWriter();
             var last = -1;
-            table = NameTable.Build(ingredients, (name, wordsOfName) =>
+            table = NameTable.Build(records, (name, wordsOfName) =>
             {
-                names.Set(wordsOfName, name.Ingredient == last ? null : ingredients[name.Ingredient]);
+                names.Set(wordsOfName, name.Ingredient == last ? null : records[name.Ingredient]);
                 last = name.Ingredient;
                 writer.AddDocument(names.document);
             });
@@ -61,8 +60,8 @@ internal sealed class NameIndexWriter : IDisposable
         ids.Dispose();
     }
 
-    // The first name of an ingredient carries its ids.
-    private void Set(IReadOnlyList<Word> name, Ingredient? firstOf)
+    // The first name of a record carries its ids.
+    private void Set(IReadOnlyList<Word> name, NamedRecord? firstOf)
     {
         var pairs = name.Zip(name.Skip(1)).Where(p => !p.First.IsNumber && !p.Second.IsNumber).Select(p => Word.Join(p.First, p.Second));
         words.Set(Spellings(name.Concat(pairs)));
