@@ -31,7 +31,7 @@ public sealed class IngredientIndex : IDisposable
 
         // Working the computed figures out and writing the names take about as long and need nothing of each other.
         var computed = Task.Run(() => new ComputedColumns(ingredients, release));
-        (names, index) = NameIndexWriter.Build([.. ingredients.Select(NamedRecord.Of)]);
+        (names, index) = NameIndexWriter.Build([.. ingredients.Select(NamedRecord.Of)], withPairs: true);
         matcher = new TextMatcher(names, index);
         nearest = new NearestNames(names, index);
         columns = new IngredientColumns(ingredients, computed.GetAwaiter().GetResult());

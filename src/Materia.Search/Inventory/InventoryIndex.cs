@@ -14,7 +14,9 @@ public sealed class InventoryIndex : IDisposable
     private InventoryIndex(NameInventory inventory)
     {
         this.inventory = inventory;
-        (var names, index) = NameIndexWriter.Build([.. inventory.Entries.Select(NamedRecord.Of)]);
+
+        // INCI names are copied rather than typed from memory: words run together are rare, and their pairs would double the work.
+        (var names, index) = NameIndexWriter.Build([.. inventory.Entries.Select(NamedRecord.Of)], withPairs: false);
         matcher = new TextMatcher(names, index);
     }
 
