@@ -11,7 +11,7 @@ internal static class LoadCommand
     /// <summary>Loads all or nothing: with any fault in the data, or when the database refuses, no release is made.</summary>
     public static async Task<int> RunAsync(Arguments arguments, TextWriter output, TextWriter error, CancellationToken cancellation)
     {
-        if (Database(arguments, out var misunderstood) is not { } settings)
+        if (ChosenDatabase.Of(arguments, out var misunderstood) is not { } settings)
         {
             await error.WriteLineAsync(misunderstood);
             return ExitCode.Usage;
@@ -36,30 +36,6 @@ internal static class LoadCommand
             await error.WriteLineAsync($"the database refused, nothing was loaded: {refusal.GetBaseException().Message}");
             return ExitCode.Faults;
         }
-    }
-
-    private static DatabaseSettings? Database(Arguments arguments, out string? fault)
-    {
-        fault = null;
-        var settings = arguments.Database;
-        if (settings is null)
-        {
-            var provider = Environment.GetEnvironmentVariable($"{DatabaseSettings.Section}__{nameof(DatabaseSettings.Provider)}");
-            if (!Enum.TryParse<DatabaseProvider>(provider ?? nameof(DatabaseProvider.Sqlite), ignoreCase: true, out var engine))
-            {
-                fault = $"{DatabaseSettings.Section}__{nameof(DatabaseSettings.Provider)} is {provider}; write {string.Join(" or ", Enum.GetNames<DatabaseProvider>())}";
-                return null;
-            }
-
-            settings = new DatabaseSettings
-            {
-                Provider = engine,
-                ConnectionString = Environment.GetEnvironmentVariable($"{DatabaseSettings.Section}__{nameof(DatabaseSettings.ConnectionString)}"),
-            };
-        }
-
-        fault = settings.Faults() is { Count: > 0 } faults ? string.Join('\n', faults) : null;
-        return fault is null ? settings : null;
     }
 
     private static async Task<PublishOutcome> PublishAsync(CatalogueContent content, DatabaseSettings settings, CancellationToken cancellation)
