@@ -1,7 +1,6 @@
 using Materia.Api.Tests.Databases;
 using Materia.Catalogue.Inventory;
 using Materia.Data;
-using Microsoft.EntityFrameworkCore;
 
 namespace Materia.Api.Tests.Data;
 
