@@ -18,6 +18,9 @@ public sealed record Limit : Statement
     /// <summary>What counts towards it; the shares of all members are added, each times its factor.</summary>
     public required IReadOnlyList<RegulatedMember> Members { get; init; }
 
+    /// <summary>Ids of catalogue ingredients that carry a member's number or name and yet are not meant, such as an oil freed of furocoumarins.</summary>
+    public IReadOnlyList<string> ExceptIngredients { get; init; } = [];
+
     /// <summary>The products that it binds.</summary>
     public required ProductScope Scope { get; init; }
 
