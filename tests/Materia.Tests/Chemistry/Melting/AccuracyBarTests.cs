@@ -22,13 +22,10 @@ public sealed class AccuracyBarTests
         AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
-    public void Band_AllCurves_MissesFourFifthsOfPrintedValues()
-    {
-        var all = AccuracyFigures.Groups.Where(g => g != AccuracyFigures.Index).SelectMany(g => g.Points).ToList();
-        var inside = all.Average(p => AccuracyFigures.IsInside(p) ? 1.0 : 0);
-        inside.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        inside.ShouldBeGreaterThan(0.65, "seven in ten when this was written");
-    }
+    public void Band_AllCurves_HoldsFourFifthsOfPrintedValues() =>
+
+        // The index is another quantity and stands apart.
+        AccuracyFigures.AllCurves.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
     public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButTwo()

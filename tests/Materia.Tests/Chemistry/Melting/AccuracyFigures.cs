@@ -34,6 +34,9 @@ internal sealed record AccuracyFigures(string Group, IReadOnlyList<(MeltingRow R
 
     public static IReadOnlyList<AccuracyFigures> Groups => [Calibration, Checks, Classes, Hydrogenated, Catalogue, Index];
 
+    /// <summary>All curves of solid fat content, the index apart.</summary>
+    public static AccuracyFigures AllCurves { get; } = new("all of these but the index", [.. Groups.Where(g => g != Index).SelectMany(g => g.Points)]);
+
     public double MeanAbsoluteError => Points.Average(Error);
 
     public (MeltingRow Row, double Error) Worst => Points.Select(p => (p.Row, Error(p))).MaxBy(p => p.Item2);

@@ -1,0 +1,55 @@
+using Materia.Catalogue;
+
+namespace Materia.Chemistry.Melting;
+
+/// <summary>The triacylglycerols of a fat by mole fraction, and how far its spread moves them.</summary>
+/// <param name="ingredient">The fat.</param>
+/// <param name="acids">Its fatty acids.</param>
+/// <param name="shares">Their shares by mass [%].</param>
+/// <param name="printed">Its triacylglycerols as printed, where they are.</param>
+internal sealed class FatComposition(Ingredient ingredient, FattyAcid[] acids, double[] shares, TriacylglycerolProfile? printed)
+{
+    /// <summary>Mole fractions in the usual composition, adding up to 1.</summary>
+    public Dictionary<Triacylglycerol, double> Usual { get; } = Fill(printed is null ? null : PublishedComposition.Usual(printed), Generate(ingredient, acids, shares));
+
+    /// <summary>
+    /// Mole fractions at one end of the spread; <see langword="null"/> when nothing tells how far that is. Generated fats are generated
+    /// anew. Printed ones move within their own printed ranges; where there are none, every share is multiplied by e^(λ·n), n the
+    /// saturated chains, with the λ that moves their saturated chains as far as the acids' spread does.
+    /// </summary>
+    public Dictionary<Triacylglycerol, double>? At(Firmness firmness, FattyAcidProfile profile)
+    {
+        var moved = AcidSpread.At(firmness, ingredient, profile, acids, shares);
+        var generated = moved is null ? null : Generate(ingredient, acids, moved);
+        if (printed is null)
+        {
+            return generated;
+        }
+
+        if (PublishedComposition.At(firmness, ingredient, printed) is { } ends)
+        {
+            return Fill(ends, generated ?? Generate(ingredient, acids, shares));
+        }
+
+        return generated is null ? null : SaturationTilt.Of(Usual, Saturation(generated) - Saturation(Generate(ingredient, acids, shares)));
+    }
+
+    private static Dictionary<Triacylglycerol, double> Fill(IReadOnlyList<(string Species, double Percent)>? named, Dictionary<Triacylglycerol, double> generated) =>
+        named is null ? generated : PublishedComposition.Fill(named, generated);
+
+    private static double Saturation(Dictionary<Triacylglycerol, double> fats) => fats.Sum(p => p.Value * (3 - p.Key.UnsaturatedChains)) / 3;
+
+    private static Dictionary<Triacylglycerol, double> Generate(Ingredient ingredient, FattyAcid[] acids, double[] shares)
+    {
+        var chains = new Dictionary<Chain, double>();
+        for (var i = 0; i < acids.Length; i++)
+        {
+            var chain = ChainOfAcid.Of(acids[i]);
+            chains[chain] = chains.GetValueOrDefault(chain) + (shares[i] / (double)acids[i].MolarMass);
+        }
+
+        var moles = chains.Values.Sum();
+        (Chain Chain, double Fraction)[] overall = [.. chains.Where(p => p.Value > 0).Select(p => (p.Key, p.Value / moles))];
+        return PositionalDistribution.Distribute(overall, MiddlePosition.Of(ingredient, overall));
+    }
+}
