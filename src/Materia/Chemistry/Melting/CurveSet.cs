@@ -10,16 +10,14 @@ public sealed record CurveSet(SolidContentCurve Usual, SolidContentCurve Soft, S
 {
     internal static CurveSet Of(Blend blend, BlendSpecies species)
     {
-        // Species that crystallise alone cannot stand in for each other.
-        var group = blend.MeltingModel != MeltingModel.PureCrystals;
         var parameters = ClassTable.In(blend.MeltingModel);
-        var usual = new SolidContentCurve(species.System(parameters, group));
+        var usual = new SolidContentCurve(species.System(parameters));
         SolidContentCurve AtEnd(Firmness end) =>
-            species.Space.AtEnd(blend, end, group) is { } columns ? new SolidContentCurve(new SpeciesSystem(columns, parameters), every: false) : usual;
+            species.Space.AtEnd(blend, end) is { } columns ? new SolidContentCurve(new SpeciesSystem(columns, parameters), every: false) : usual;
         return new(
             usual,
-            new SolidContentCurve(species.System(Band.Soft(blend.MeltingModel), group), every: false),
-            new SolidContentCurve(species.System(Band.Firm(blend.MeltingModel), group), every: false),
+            new SolidContentCurve(species.System(Band.Soft(blend.MeltingModel)), every: false),
+            new SolidContentCurve(species.System(Band.Firm(blend.MeltingModel)), every: false),
             AtEnd(Firmness.Softest),
             AtEnd(Firmness.Firmest));
     }

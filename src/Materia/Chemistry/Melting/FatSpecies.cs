@@ -9,10 +9,10 @@ internal static class FatSpecies
     /// <summary>Molar mass given to unsaponifiable matter [g/mol]: sterols and triterpenes lie near 400 to 430; amounts are small.</summary>
     private const double UnsaponifiableMolarMass = 420;
 
-    private static readonly PureSpecies Unsaponifiable = new("unsaponifiable matter", CrystalClass.Liquid, UnsaponifiableMolarMass, double.NaN, 0, "counted-as-liquid");
+    private static readonly PureSpecies Unsaponifiable = PureSpecies.Liquid("unsaponifiable matter", UnsaponifiableMolarMass);
 
     /// <summary>Hydrogenated castor oil as its main triacylglycerol: 85 °C and 150 kJ/mol, both recalled.</summary>
-    private static readonly PureSpecies HydroxyFat = new("tri-12-hydroxystearin", CrystalClass.HydroxyFat, 939.5, 85, 150, "recalled");
+    private static readonly PureSpecies HydroxyFat = new("tri-12-hydroxystearin", CrystalClass.HydroxyFat, 939.5, 85, 150, Seen.Recalled, Seen.Recalled);
 
     /// <summary>The species of a fat whose acids are <paramref name="profile"/>.</summary>
     public static IngredientSpecies Of(Ingredient ingredient, FattyAcidProfile profile, Release release)

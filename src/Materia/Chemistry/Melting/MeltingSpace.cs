@@ -118,14 +118,14 @@ public sealed class MeltingSpace
             }
         }
 
-        return new BlendSpecies(this, moles) { FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
+        return new BlendSpecies(this, moles) { Model = blend.MeltingModel, FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
     }
 
     /// <summary>
     /// The species of a blend with every ingredient at one end of its spread, laid out for the equilibrium; <see langword="null"/>
     /// when no ingredient of the blend has a spread to that side.
     /// </summary>
-    internal SpeciesColumns? AtEnd(Blend blend, Firmness end, bool group)
+    internal SpeciesColumns? AtEnd(Blend blend, Firmness end)
     {
         if (!blend.Components.Any(c => c.MassFraction > 0 && !ReferenceEquals(entries[c.Ingredient].At(end), entries[c.Ingredient].Amounts)))
         {
@@ -143,7 +143,7 @@ public sealed class MeltingSpace
             }
         }
 
-        var columns = SpeciesColumns.Of(this, used, group);
+        var columns = SpeciesColumns.Of(this, used, blend.MeltingModel);
         ArrayPool<double>.Shared.Return(moles);
         return columns;
     }

@@ -38,7 +38,7 @@ internal static class MeltingSum
             LatentHeat = read.LatentHeat(20),
             Texture = Textures(blend, species, central),
             LastToMelt = LastSpecies.Of(blend, species, central),
-            Crystals = CrystalForms.Describe(species.System(ClassTable.In(blend.MeltingModel), blend.MeltingModel != MeltingModel.PureCrystals)),
+            Crystals = CrystalForms.Describe(central.Equilibrium.System),
             Graininess = GraininessRule.Of(species, central),
             PowderPercent = powder,
             Method = Method,

@@ -12,17 +12,17 @@ public static class SpeciesOfIngredient
     /// <summary>An ester, alcohol or hydrocarbon whose melting figures all lie below this counts as liquid [Cel].</summary>
     private const decimal LiquidBelow = 15;
 
-    private static readonly PureSpecies Volatile = new("essential oil", CrystalClass.Liquid, VolatileMolarMass, double.NaN, 0, "counted-as-liquid");
-    private static readonly PureSpecies WaxEsterOil = new("liquid wax esters", CrystalClass.Liquid, 606, double.NaN, 0, "counted-as-liquid");
-    private static readonly PureSpecies LiquidEmollient = new("liquid emollient", CrystalClass.Liquid, 400, double.NaN, 0, "counted-as-liquid");
+    private static readonly PureSpecies Volatile = PureSpecies.Liquid("essential oil", VolatileMolarMass);
+    private static readonly PureSpecies WaxEsterOil = PureSpecies.Liquid("liquid wax esters", 606);
+    private static readonly PureSpecies LiquidEmollient = PureSpecies.Liquid("liquid emollient", 400);
 
     /// <summary>The species of <paramref name="ingredient"/>, with its fatty acids looked up in <paramref name="release"/>.</summary>
     public static IngredientSpecies Of(Ingredient ingredient, Release release) => ingredient.Kind switch
     {
         _ when Kinds.IsPowder(ingredient.Kind) => new() { Species = [], IsFiller = true, Basis = "filler" },
         IngredientKind.EssentialOil => Only(Volatile, "counted as liquid"),
-        IngredientKind.Wax when NaturalWaxes.Find(ingredient.Id) is { } parts =>
-            new() { Species = [.. parts.Select(p => (p.Species, p.MassFraction / p.Species.MolarMass))], Basis = "pseudo-components of a natural wax" },
+        IngredientKind.Wax when NaturalWaxes.Of(ingredient) is { } wax => wax,
+        IngredientKind.Wax or IngredientKind.Hydrocarbon when ParaffinWax.Of(ingredient) is { } wax => wax,
         _ => OfProfiles(ingredient, release),
     };
 
@@ -61,7 +61,8 @@ public static class SpeciesOfIngredient
         return new() { Species = species, Basis = basis };
     }
 
-    private static FattyAcidProfile? Profile(Ingredient ingredient, ProfilePart part)
+    /// <summary>The sample that computations use; <see langword="null"/> when there is none.</summary>
+    public static FattyAcidProfile? Profile(Ingredient ingredient, ProfilePart part)
     {
         FattyAcidProfile? found = null;
         foreach (var profile in ingredient.FattyAcidProfiles)

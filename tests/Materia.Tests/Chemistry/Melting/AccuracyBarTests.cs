@@ -24,18 +24,18 @@ public sealed class AccuracyBarTests
     [Fact]
     public void Band_AllCurves_HoldsFourFifthsOfPrintedValues() =>
 
-        // The index is another quantity and stands apart.
+        // Calibration is left out, and the index, which is another quantity.
         AccuracyFigures.AllCurves.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
-    public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButTwo()
+    public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButOne()
     {
         var misses = MeltingFiles.Rows
             .Where(r => r.IsCheck && !r.System.EndsWith(" wax", StringComparison.Ordinal) && FatPredictions.Melting(r) is { } value && r.Distance(value) > 2)
             .Select(r => r.Id);
 
-        // Mango by 3.1 and palm olein by 4.9 °C, for the reasons among the known misses.
-        misses.ShouldBe(["M201", "M213"]);
+        // Palm olein by 4.2 °C, for the reason among the known misses.
+        misses.ShouldBe(["M213"]);
     }
 
     [Fact]

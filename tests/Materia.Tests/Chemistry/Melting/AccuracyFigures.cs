@@ -34,8 +34,8 @@ internal sealed record AccuracyFigures(string Group, IReadOnlyList<(MeltingRow R
 
     public static IReadOnlyList<AccuracyFigures> Groups => [Calibration, Checks, Classes, Hydrogenated, Catalogue, Index];
 
-    /// <summary>All curves of solid fat content, the index apart.</summary>
-    public static AccuracyFigures AllCurves { get; } = new("all of these but the index", [.. Groups.Where(g => g != Index).SelectMany(g => g.Points)]);
+    /// <summary>All curves of solid fat content that nothing was set on.</summary>
+    public static AccuracyFigures AllCurves { get; } = new("all of these but calibration and index", [.. Groups.Where(g => g != Index && g != Calibration).SelectMany(g => g.Points)]);
 
     public double MeanAbsoluteError => Points.Average(Error);
 

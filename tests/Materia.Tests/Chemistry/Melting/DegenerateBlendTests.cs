@@ -48,6 +48,8 @@ public sealed class DegenerateBlendTests
     [InlineData("rice-bran-wax")]
     [InlineData("candelilla-wax")]
     [InlineData("carnauba-wax")]
+    [InlineData("sunflower-wax")]
+    [InlineData("paraffin-wax")]
     public void Of_OnlyWax_IsHardUntilItMelts(string wax)
     {
         var melting = Melt((wax, 100));
@@ -79,7 +81,7 @@ public sealed class DegenerateBlendTests
     {
         var melting = Melt(
             ("cocoa-butter", 15), ("palm-stearin", 10), ("coconut-oil", 15), ("shea-butter", 10), ("sunflower-oil", 15), ("cetyl-alcohol", 5), ("stearic-acid", 5),
-            ("beeswax", 5), ("candelilla-wax", 4), ("carnauba-wax", 3), ("hydrogenated-castor-oil", 3), ("lavender-oil", 1), ("kaolin", 9));
+            ("beeswax", 5), ("candelilla-wax", 4), ("carnauba-wax", 2), ("paraffin-wax", 1), ("hydrogenated-castor-oil", 3), ("lavender-oil", 1), ("kaolin", 9));
 
         melting.Absent.ShouldBeNull();
         melting.Coverage.ShouldBe(1);

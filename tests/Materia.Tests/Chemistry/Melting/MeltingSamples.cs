@@ -7,7 +7,8 @@ namespace Materia.Tests.Chemistry.Melting;
 
 /// <summary>
 /// Samples of the check values as ingredients, so that a check goes the way a maker's blend goes. The ratio of saturated acids in
-/// the middle is the one that the catalogue holds for that sort of fat; the middle of ranges stands for a sample known by ranges only.
+/// the middle is the one that the catalogue holds for that sort of fat; the middle of ranges stands for a sample known by ranges only, and what print does not name is filled in as the catalogue's fat
+/// of that sort has it.
 /// </summary>
 internal static class MeltingSamples
 {
@@ -29,6 +30,7 @@ internal static class MeltingSamples
         var printed = MeltingFiles.Compositions[key].ToList();
         var fats = printed.Where(p => p.Basis == "TAG %" && p.Component != "rest").Select(p => (Species(p.Component), Number(p.Percent))).ToList();
         var acids = fats.Count > 0 ? AcidsOf(fats) : Acids(printed.Where(p => p.Basis.StartsWith("FA wt", StringComparison.Ordinal)));
+        acids = like is null ? acids : Filled(acids, SeedCatalogue.Ingredient(like));
         var ranges = Ranges(printed.Where(p => p.Basis.StartsWith("FA wt", StringComparison.Ordinal)));
         if (hydrogenated)
         {
@@ -44,7 +46,7 @@ internal static class MeltingSamples
             Names = [new() { Text = key, Kind = NameKind.Common, Language = "en", Evidence = Evidence.Published, Source = "test", Locator = "1" }],
             FattyAcidProfiles = ranges.Length == 0 ? [TestFat.Sample(acids)] : [TestFat.Sample(acids), TestFat.Range(ranges)],
             TriacylglycerolProfiles = fats.Count == 0 ? [] : [new() { Label = key, Shares = [.. fats.Select(f => new TriacylglycerolShare { Species = f.Item1, Typical = (decimal)f.Item2, Evidence = Evidence.Published, Source = "test", Locator = "1" })] }],
-            Properties = [.. Iodine(printed), .. like is null ? [] : SeedCatalogue.Ingredient(like).Properties.Where(p => p.Property == Property.MiddlePositionSaturation)],
+            Properties = [.. hydrogenated ? [] : Iodine(printed), .. like is null ? [] : SeedCatalogue.Ingredient(like).Properties.Where(p => p.Property == Property.MiddlePositionSaturation)],
         };
     }
 
@@ -77,6 +79,20 @@ internal static class MeltingSamples
             .Select(g => (g.Key, g.Average()))
             .Where(a => a.Item2 > 0),
     ];
+
+    /// <summary>
+    /// What print leaves unnamed, where it is more than 3 % (an analysis that names all its acids adds up to more), shared out among the
+    /// acids that the catalogue's fat of that sort holds beside the named ones.
+    /// </summary>
+    private static List<(string Acid, double Percent)> Filled(List<(string Acid, double Percent)> acids, Ingredient like)
+    {
+        var rest = 100 - acids.Sum(a => a.Percent);
+        var named = acids.Select(a => a.Acid).ToHashSet(StringComparer.Ordinal);
+        var others = like.FattyAcidProfiles.Single(p => p.Kind == ProfileKind.Sample && (p.Used || like.FattyAcidProfiles.Count(q => q.Kind == ProfileKind.Sample) == 1)).Shares
+            .Where(s => s.Typical > 0 && !named.Contains(s.Acid.Split('n')[0].TrimEnd('-'))).ToList();
+        var sum = others.Sum(s => (double)s.Typical!.Value);
+        return rest > 3 && sum > 0 ? [.. acids, .. others.Select(s => (s.Acid, rest * (double)s.Typical!.Value / sum))] : acids;
+    }
 
     /// <summary>The range of the class's iodine value, where both ends are printed.</summary>
     private static IEnumerable<Figure> Iodine(IEnumerable<(string Basis, string Component, string Percent)> printed)
