@@ -8,7 +8,8 @@ namespace Materia.Chemistry.Melting;
 /// The softest and the firmest fatty-acid composition that the catalogue's ranges of a fat allow. Saturated acids of twelve carbons
 /// and more grow and the others shrink, or the other way round, until a limit is met: the acids' own (those of a standard, the
 /// low and high of the sample's shares, what other samples hold), and the stored range of the iodine value. Where only the iodine
-/// value has a range, it alone sets how far; each side then keeps the sample's proportions.
+/// value has a range, it alone sets how far; each side then keeps the sample's proportions. Of several ranges of the iodine value
+/// the narrowest counts that agrees with the sample.
 /// </summary>
 internal static class AcidSpread
 {
@@ -19,7 +20,9 @@ internal static class AcidSpread
     public static double[]? At(Firmness firmness, Ingredient ingredient, FattyAcidProfile profile, FattyAcid[] acids, double[] shares)
     {
         var (low, high, known) = Limits(ingredient, profile, acids, shares);
-        var iodine = StoredFigures.Find(ingredient, Property.IodineValue);
+        double Worth(int i) => IodineFactor.OfTriglyceride((double)acids[i].MolarMass, acids[i].DoubleBonds);
+        var now = shares.Select((s, i) => s * Worth(i)).Sum();
+        var iodine = IodineRange(ingredient, now);
         var bound = firmness == Firmness.Firmest ? iodine?.Low : iodine?.High;
         if (!known)
         {
@@ -32,11 +35,29 @@ internal static class AcidSpread
             (low, high) = (new double[shares.Length], [.. shares.Select(s => 2 * s)]);
         }
 
-        double Worth(int i) => IodineFactor.OfTriglyceride((double)acids[i].MolarMass, acids[i].DoubleBonds);
-        var now = shares.Select((s, i) => s * Worth(i)).Sum();
         var allowed = bound is not { } limit ? double.PositiveInfinity
             : firmness == Firmness.Firmest ? now - (double)limit : (double)limit - now;
         return new ShareShift(shares, low, high).Most(i => IsFirm(acids[i]) == (firmness == Firmness.Firmest), Worth, allowed);
+    }
+
+    /// <summary>
+    /// The narrowest stored range that the sample's own iodine value agrees with, since a standard's limits for every origin are wider than
+    /// a fat of one sort is; else the statement that computations use.
+    /// </summary>
+    private static Figure? IodineRange(Ingredient ingredient, double computed)
+    {
+        Figure? narrowest = null;
+        foreach (var figure in ingredient.Properties)
+        {
+            if (figure is { Property: Property.IodineValue, Low: { } low, High: { } high }
+                && computed >= (double)low - IodineOfMaterial.ModelError && computed <= (double)high + IodineOfMaterial.ModelError
+                && (narrowest is null || high - low < narrowest.High - narrowest.Low))
+            {
+                narrowest = figure;
+            }
+        }
+
+        return narrowest ?? StoredFigures.Find(ingredient, Property.IodineValue);
     }
 
     private static bool IsFirm(FattyAcid acid) => ChainOfAcid.Of(acid).IsSaturated && acid.Carbons >= ShortestFirm;

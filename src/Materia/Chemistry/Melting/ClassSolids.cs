@@ -7,7 +7,6 @@ namespace Materia.Chemistry.Melting;
 /// </summary>
 internal sealed class ClassSolids
 {
-    private const double Tolerance = 1e-10;
     private const int MostSteps = 200;
     private readonly SpeciesSystem system;
     private readonly MixingCurve?[] curves;
@@ -17,10 +16,13 @@ internal sealed class ClassSolids
     private readonly double[] start;
     private readonly double[] older;
     private readonly double[] drift;
+    private readonly double tolerance;
     private double startsFor;
 
-    public ClassSolids(SpeciesSystem system)
+    /// <summary>Makes a work space for <paramref name="system"/>, whose classes add up to within <paramref name="tolerance"/> of themselves.</summary>
+    public ClassSolids(SpeciesSystem system, double tolerance)
     {
+        this.tolerance = tolerance;
         this.system = system;
         curves = [.. system.Classes.Select(c => c.Parameters.MixingWeight > 0 ? MixingCurve.Of(c.Parameters.MixingWeight) : null)];
         offset = new double[system.Count];
@@ -187,7 +189,7 @@ internal sealed class ClassSolids
             }
 
             var error = Math.Log(amount) - k - target;
-            if (Math.Abs(error) < Tolerance)
+            if (Math.Abs(error) < tolerance)
             {
                 break;
             }

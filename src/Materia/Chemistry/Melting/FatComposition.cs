@@ -14,8 +14,8 @@ internal sealed class FatComposition(Ingredient ingredient, FattyAcid[] acids, d
 
     /// <summary>
     /// Mole fractions at one end of the spread; <see langword="null"/> when nothing tells how far that is. Generated fats are generated
-    /// anew. Printed ones move within their own printed ranges; where there are none, every share is multiplied by e^(λ·n), n the
-    /// saturated chains, with the λ that moves their saturated chains as far as the acids' spread does.
+    /// anew. Printed ones move within their own printed ranges; where there are none, every share changes by the factor by which the
+    /// generated share of the same fat does.
     /// </summary>
     public Dictionary<Triacylglycerol, double>? At(Firmness firmness, FattyAcidProfile profile)
     {
@@ -31,13 +31,20 @@ internal sealed class FatComposition(Ingredient ingredient, FattyAcid[] acids, d
             return Fill(ends, generated ?? Generate(ingredient, acids, shares));
         }
 
-        return generated is null ? null : SaturationTilt.Of(Usual, Saturation(generated) - Saturation(Generate(ingredient, acids, shares)));
+        return generated is null ? null : Scaled(Usual, Generate(ingredient, acids, shares), generated);
     }
 
     private static Dictionary<Triacylglycerol, double> Fill(IReadOnlyList<(string Species, double Percent)>? named, Dictionary<Triacylglycerol, double> generated) =>
         named is null ? generated : PublishedComposition.Fill(named, generated);
 
-    private static double Saturation(Dictionary<Triacylglycerol, double> fats) => fats.Sum(p => p.Value * (3 - p.Key.UnsaturatedChains)) / 3;
+    private static Dictionary<Triacylglycerol, double> Scaled(
+        Dictionary<Triacylglycerol, double> fats, Dictionary<Triacylglycerol, double> before, Dictionary<Triacylglycerol, double> after)
+    {
+        // A fat that cannot be generated, for want of one of its acids in the sample, keeps its share.
+        var scaled = fats.ToDictionary(p => p.Key, p => p.Value * (before.TryGetValue(p.Key, out var from) ? after.GetValueOrDefault(p.Key) / from : 1));
+        var sum = scaled.Values.Sum();
+        return scaled.ToDictionary(p => p.Key, p => p.Value / sum);
+    }
 
     private static Dictionary<Triacylglycerol, double> Generate(Ingredient ingredient, FattyAcid[] acids, double[] shares)
     {

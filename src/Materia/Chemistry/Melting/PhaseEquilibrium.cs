@@ -12,19 +12,23 @@ namespace Materia.Chemistry.Melting;
 public sealed class PhaseEquilibrium
 {
     private const double LeastLogLiquid = -14;
-    private const double Tolerance = 1e-10;
+    private const double FinestTolerance = 1e-10;
     private const int MostSteps = 200;
     private readonly ClassSolids solids;
+    private readonly double tolerance;
     private double logLiquid = -0.1;
     private double olderLogLiquid;
     private double lastKelvin;
     private double olderKelvin;
 
     /// <summary>Makes a work space for <paramref name="system"/>.</summary>
-    public PhaseEquilibrium(SpeciesSystem system)
+    /// <param name="system">The system.</param>
+    /// <param name="tolerance">How closely the amounts must add up, as parts of the liquid and of each class [1].</param>
+    public PhaseEquilibrium(SpeciesSystem system, double tolerance = FinestTolerance)
     {
         System = system;
-        solids = new(system);
+        this.tolerance = tolerance;
+        solids = new(system, tolerance);
     }
 
     /// <summary>The system that is solved.</summary>
@@ -89,7 +93,7 @@ public sealed class PhaseEquilibrium
         {
             var (liquid, slope) = solids.Fill(at);
             var error = Math.Log(liquid) - at;
-            if (Math.Abs(error) < Tolerance)
+            if (Math.Abs(error) < tolerance)
             {
                 break;
             }

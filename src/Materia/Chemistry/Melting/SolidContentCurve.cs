@@ -12,6 +12,9 @@ public sealed class SolidContentCurve
     private const double HighestClearPoint = 130;
     private const double Tolerance = 0.02;
     private const int WidestStep = 8;
+
+    /// <summary>A ten-thousandth of a point, far below what interpolation costs.</summary>
+    private const double RoughTolerance = 1e-6;
     private readonly PhaseEquilibrium equilibrium;
     private readonly double[] percent = new double[To - From + 1];
     private readonly bool[] solved = new bool[To - From + 1];
@@ -25,7 +28,7 @@ public sealed class SolidContentCurve
     /// </param>
     public SolidContentCurve(SpeciesSystem system, bool every = true)
     {
-        equilibrium = new PhaseEquilibrium(system);
+        equilibrium = every ? new PhaseEquilibrium(system) : new PhaseEquilibrium(system, RoughTolerance);
         Solve(0, 0);
         for (var i = 0; i < percent.Length - 1;)
         {

@@ -63,20 +63,24 @@ public sealed class CompositionSpreadTests
     }
 
     [Fact]
-    public void Of_TiltedTable_ChangesTheSaturationAsAsked()
+    public void At_PrintedFat_MovesAsItsGeneratedSharesDo()
     {
-        var fats = new Dictionary<Triacylglycerol, double>
+        // All fats of this table can be generated from its two acids, so at the ends of the iodine value it is firmer and softer than it
+        // is, and the rule that keeps stearic acid out of the middle still holds: SSS stays rarer than SOS by as much as it was or more.
+        (string, double)[] acids = [("18:0", 45), ("18:1n-9", 55)];
+        TriacylglycerolShare Share(string species, decimal percent) => new() { Species = species, Typical = percent, Evidence = Evidence.Published, Source = "test", Locator = "1" };
+        var fat = TestFat.Of("fat", IngredientKind.Butter, acids) with
         {
-            [TriacylglycerolName.Parse("SOS")!.Value] = 0.4,
-            [TriacylglycerolName.Parse("SOO")!.Value] = 0.35,
-            [TriacylglycerolName.Parse("OOO")!.Value] = 0.15,
-            [TriacylglycerolName.Parse("SSS")!.Value] = 0.1,
+            TriacylglycerolProfiles = [new() { Label = "test", Shares = [Share("SOS", 42), Share("SOO", 38), Share("OOO", 14), Share("SSS", 1)] }],
+            Properties = [TestFat.Figure(Property.IodineValue, null, 40, 58)],
         };
-        var moved = SaturationTilt.Of(fats, 0.03);
+        var species = SpeciesOfIngredient.Of(fat, SeedCatalogue.Release);
+        static double Of(IEnumerable<(PureSpecies Species, double Moles)> from, string name) => from.Single(s => s.Species.Name == name).Moles / from.Sum(s => s.Moles);
 
-        static double Saturation(Dictionary<Triacylglycerol, double> of) => of.Sum(p => p.Value * (3 - p.Key.UnsaturatedChains)) / 3;
-        moved.Values.Sum().ShouldBe(1, 1e-12);
-        (Saturation(moved) - Saturation(fats)).ShouldBe(0.03, 1e-9);
+        Of(species.Firmest!, "SOS").ShouldBeGreaterThan(Of(species.Species, "SOS"));
+        Of(species.Softest!, "SOS").ShouldBeLessThan(Of(species.Species, "SOS"));
+        Of(species.Firmest!, "OOO").ShouldBeLessThan(Of(species.Species, "OOO"));
+        Of(species.Firmest!, "SSS").ShouldBeLessThan(0.03);
     }
 
     [Fact]
