@@ -37,13 +37,15 @@ internal sealed class FatComposition(Ingredient ingredient, FattyAcid[] acids, d
     private static Dictionary<Triacylglycerol, double> Fill(IReadOnlyList<(string Species, double Percent)>? named, Dictionary<Triacylglycerol, double> generated) =>
         named is null ? generated : PublishedComposition.Fill(named, generated);
 
-    private static Dictionary<Triacylglycerol, double> Scaled(
+    private static Dictionary<Triacylglycerol, double>? Scaled(
         Dictionary<Triacylglycerol, double> fats, Dictionary<Triacylglycerol, double> before, Dictionary<Triacylglycerol, double> after)
     {
         // A fat that cannot be generated, for want of one of its acids in the sample, keeps its share.
         var scaled = fats.ToDictionary(p => p.Key, p => p.Value * (before.TryGetValue(p.Key, out var from) ? after.GetValueOrDefault(p.Key) / from : 1));
         var sum = scaled.Values.Sum();
-        return scaled.ToDictionary(p => p.Key, p => p.Value / sum);
+
+        // Nothing is left where the spread takes away an acid that every printed fat holds: then it tells nothing of them.
+        return sum > 0 && double.IsFinite(sum) ? scaled.ToDictionary(p => p.Key, p => p.Value / sum) : null;
     }
 
     private static Dictionary<Triacylglycerol, double> Generate(Ingredient ingredient, FattyAcid[] acids, double[] shares)

@@ -74,7 +74,9 @@ public sealed class SolidContentCurve
         // False position, the stale end's error halved (Illinois), so that a step in the curve is found as well as a slope.
         for (var side = 0; high - low > Tolerance;)
         {
-            var middle = Math.Clamp(low + ((high - low) * above / (above - below)), low + (Tolerance / 4), high - (Tolerance / 4));
+            // Where nothing is asked for and nothing is left, the upper end is no guide and the middle is as good.
+            var part = below == 0 ? 0.5 : above / (above - below);
+            var middle = Math.Clamp(low + ((high - low) * part), low + (Tolerance / 4), high - (Tolerance / 4));
             var error = equilibrium.SolidContentAt(middle) - solid;
             if (error > 0)
             {

@@ -32,6 +32,20 @@ public sealed class DegenerateBlendTests
         melting.Coverage.ShouldBe(1);
     }
 
+    [Theory]
+    [InlineData(20)]
+    [InlineData(90)]
+    public void Of_OilThatIsClearWhenCool_HasAWholeBandOfItsClearPoint(double lavender)
+    {
+        // Nothing is solid at 10 °C, so it is clear where nothing is left at all: an end at which the curve has no slope.
+        var melting = Melt(("lavender-oil", lavender), ("olive-oil", 100 - lavender));
+
+        foreach (var figure in (ComputedFigure[])[melting.ClearPoint!, melting.MeltingStart!, melting.SlipPoint!])
+        {
+            (figure.Absent is not null || (figure.Low <= figure.Value && figure.Value <= figure.High)).ShouldBeTrue();
+        }
+    }
+
     [Fact]
     public void Of_OnlyClay_IsAbsentWithTheReason()
     {
