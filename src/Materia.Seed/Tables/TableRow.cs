@@ -138,8 +138,10 @@ internal sealed class TableRow(Place place, IReadOnlyList<string> columns, strin
         if (Array.Exists(items, i => i.Length == 0 || char.IsWhiteSpace(i[0]) || char.IsWhiteSpace(i[^1])))
         {
             Fault($"{column} \"{text}\" holds an empty item or a blank beside a semicolon; write a;b;c");
+            return [];
         }
-        else if (items.Distinct(StringComparer.Ordinal).Count() < items.Length)
+
+        if (items.Distinct(StringComparer.Ordinal).Count() < items.Length)
         {
             Fault($"{column} \"{text}\" names something twice; name it once");
         }
