@@ -11,17 +11,13 @@ namespace Materia.Data.Migrations.Sqlite
         /// <inheritdoc />
         protected override void Up(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.AddColumn<string>(
-                name: "caution",
-                table: "product_use",
-                type: "TEXT",
-                nullable: true);
+            // Columns with their checks at once: added one by one, the checks would make the provider rebuild the table, which it can do in no transaction.
+            migrationBuilder.Sql(
+                "ALTER TABLE product_use ADD COLUMN caution TEXT CONSTRAINT ck_product_use_caution_not_blank CHECK (trim(caution) <> '')");
 
-            migrationBuilder.AddColumn<string>(
-                name: "ifra_category",
-                table: "product_use",
-                type: "TEXT",
-                nullable: true);
+            migrationBuilder.Sql(
+                "ALTER TABLE product_use ADD COLUMN ifra_category TEXT CONSTRAINT ck_product_use_ifra_category_is_known " +
+                "CHECK (ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12'))");
 
             migrationBuilder.CreateTable(
                 name: "allergen",
@@ -333,16 +329,6 @@ namespace Materia.Data.Migrations.Sqlite
                         onDelete: ReferentialAction.Cascade);
                 });
 
-            migrationBuilder.AddCheckConstraint(
-                name: "ck_product_use_caution_not_blank",
-                table: "product_use",
-                sql: "trim(caution) <> ''");
-
-            migrationBuilder.AddCheckConstraint(
-                name: "ck_product_use_ifra_category_is_known",
-                table: "product_use",
-                sql: "ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12')");
-
             migrationBuilder.CreateIndex(
                 name: "ix_allergen_declaration_name",
                 table: "allergen",
@@ -377,21 +363,9 @@ namespace Materia.Data.Migrations.Sqlite
             migrationBuilder.DropTable(
                 name: "regulated_limit");
 
-            migrationBuilder.DropCheckConstraint(
-                name: "ck_product_use_caution_not_blank",
-                table: "product_use");
+            migrationBuilder.Sql("ALTER TABLE product_use DROP COLUMN caution");
 
-            migrationBuilder.DropCheckConstraint(
-                name: "ck_product_use_ifra_category_is_known",
-                table: "product_use");
-
-            migrationBuilder.DropColumn(
-                name: "caution",
-                table: "product_use");
-
-            migrationBuilder.DropColumn(
-                name: "ifra_category",
-                table: "product_use");
+            migrationBuilder.Sql("ALTER TABLE product_use DROP COLUMN ifra_category");
         }
     }
 }
