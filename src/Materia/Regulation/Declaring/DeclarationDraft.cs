@@ -14,7 +14,7 @@ public static class DeclarationDraft
     /// <param name="limits">How it stands to the limits, whose warnings must be printed.</param>
     /// <param name="allergens">Its fragrance allergens.</param>
     /// <param name="explain">Whether to add the steps.</param>
-    public static Declaration Of(RegulatedFormula formula, IReadOnlyList<LimitFinding> limits, AllergenReport allergens, bool explain)
+    public static Declaration Of(RegulatedFormula formula, IReadOnlyList<LimitFinding> limits, IReadOnlyList<AllergenFinding> allergens, bool explain)
     {
         ArgumentNullException.ThrowIfNull(formula);
         ArgumentNullException.ThrowIfNull(limits);

@@ -10,14 +10,14 @@ internal static class DeclarationList
     private const decimal Bound = 1m;
 
     /// <summary>The entries in the order in which they are printed.</summary>
-    public static IReadOnlyList<DeclarationEntry> Of(LabelItems items, AllergenReport allergens, Authority law)
+    public static IReadOnlyList<DeclarationEntry> Of(LabelItems items, IReadOnlyList<AllergenFinding> allergens, Authority law)
     {
         var appended = Append(items, allergens);
         var own = items.All.Select(i => new DeclarationEntry
         {
             Name = i.Name,
             Group = i.IsColourant ? DeclarationGroup.Colourant : IsFree(i.Weight, law) ? DeclarationGroup.Free : DeclarationGroup.Ordered,
-            Share = i.Share,
+            Share = i.Share.Trimmed(),
             Ingredients = [.. i.Lines.Select(l => l.Line).Distinct(StringComparer.Ordinal)],
             Rules = [.. Order(i, law), .. i.Rules.Order(StringComparer.Ordinal)],
             Note = i.Note ?? Straddle(i.Share, law),
@@ -34,10 +34,10 @@ internal static class DeclarationList
     /// The allergens that are not on the list under their name yet. An ingredient of that name stays where it is and is printed once;
     /// a material that is a listed natural extract as a whole is renamed to the group's name.
     /// </summary>
-    private static List<AllergenFinding> Append(LabelItems items, AllergenReport allergens)
+    private static List<AllergenFinding> Append(LabelItems items, IReadOnlyList<AllergenFinding> allergens)
     {
         var appended = new List<AllergenFinding>();
-        foreach (var finding in allergens.Items.Where(f => f.Declared))
+        foreach (var finding in allergens.Where(f => f.Declared))
         {
             var same = items.All.Find(i => string.Equals(i.Name, finding.DeclarationName, StringComparison.OrdinalIgnoreCase));
             if (same is not null)
