@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
-using Materia.Chemistry.Preserving;
 using Materia.Chemistry.Rules;
 
 namespace Materia.Chemistry.Emulsions;
@@ -55,7 +54,7 @@ internal static class EmulsifierPairs
         // Pairs are reckoned of uncharged emulsifiers only: for the others the mean of HLB is no guide.
         public static Candidate? Of(Ingredient ingredient) =>
             EmulsionParts.IsDescribed(ingredient) && ingredient.Charge?.Charge is null or IonicCharge.Nonionic
-            && StoredFigures.Find(ingredient, Property.Hlb) is { } figure && EmulsionParts.IsDescribed(ingredient)
+            && StoredFigures.Find(ingredient, Property.Hlb) is { } figure
                 ? new Candidate(ingredient.Id, (double)figure.Central(), (int)figure.Evidence)
                 : null;
     }

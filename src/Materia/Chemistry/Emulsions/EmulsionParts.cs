@@ -1,6 +1,5 @@
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
-using Materia.Chemistry.Preserving;
 
 namespace Materia.Chemistry.Emulsions;
 

@@ -1,6 +1,5 @@
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
-using Materia.Chemistry.Preserving;
 using Materia.Chemistry.Rules;
 
 namespace Materia.Chemistry.Emulsions;
@@ -33,7 +32,7 @@ internal static class HlbSum
         {
             return figure with
             {
-                Absent = total == 0 ? $"There are no {of} in the formula.".Replace("are no oil phase", "is no oil phase", StringComparison.Ordinal)
+                Absent = total == 0 ? $"Nothing in the formula belongs to the {of}."
                     : $"Only {Written.Percent(figure.Coverage)} of the {of} has a known {lacks}, and half is needed; none is held for {Written.List(missing)}.",
             };
         }

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry.Preserving;
 

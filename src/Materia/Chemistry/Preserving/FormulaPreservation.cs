@@ -1,5 +1,6 @@
 using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
+using Materia.Chemistry.Materials;
 
 namespace Materia.Chemistry.Preserving;
 

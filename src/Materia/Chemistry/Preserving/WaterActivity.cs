@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Materia.Catalogue;
+using Materia.Chemistry.Materials;
 using Materia.Chemistry.Rules;
 
 namespace Materia.Chemistry.Preserving;

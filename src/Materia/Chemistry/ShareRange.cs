@@ -1,4 +1,4 @@
-namespace Materia.Chemistry.Preserving;
+namespace Materia.Chemistry;
 
 /// <summary>A share of the formula by mass with the range it may lie in; exact decimals, since thresholds decide on it.</summary>
 /// <param name="Low">The least share [%].</param>

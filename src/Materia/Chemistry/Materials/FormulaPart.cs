@@ -1,6 +1,6 @@
 using Materia.Catalogue;
 
-namespace Materia.Chemistry.Preserving;
+namespace Materia.Chemistry.Materials;
 
 /// <summary>A single material in a blend, mixtures taken apart, with its share of the whole.</summary>
 /// <param name="Component">The component that brings it.</param>
