@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
 
@@ -8,7 +7,7 @@ namespace Materia.Regulation.Declaring;
 /// <param name="Text">The name; <see langword="null"/> where none is known.</param>
 /// <param name="Rules">The rules that chose it.</param>
 /// <param name="Note">What to check before it is printed.</param>
-internal sealed partial record LabelName(string? Text, IReadOnlyList<string> Rules, string? Note = null)
+internal sealed record LabelName(string? Text, IReadOnlyList<string> Rules, string? Note = null)
 {
     /// <summary>Trivial names of the European glossary that are not English, with the English ones. Recalled; to be compared with 21 CFR 701.3(c).</summary>
     private static readonly Dictionary<string, string> English = new(StringComparer.OrdinalIgnoreCase)
@@ -78,7 +77,9 @@ internal sealed partial record LabelName(string? Text, IReadOnlyList<string> Rul
     private static bool IsAmerican(IngredientName name) =>
         name.Kind == NameKind.Inci && name.Note?.Contains("United States", StringComparison.Ordinal) == true;
 
-    private static bool IsColourIndex(string? name) => name is not null && ColourIndex().IsMatch(name);
+    // CI and five digits, such as CI 77491.
+    private static bool IsColourIndex(string? name) =>
+        name is not null && name.Length >= 8 && name.StartsWith("CI ", StringComparison.Ordinal) && name.AsSpan(3, 5).IndexOfAnyExceptInRange('0', '9') < 0;
 
     /// <summary>Whether an INCI name is botanical Latin: of a plant material, and its first word is no word of the English name.</summary>
     private static bool IsBotanical(Ingredient ingredient, string inci) =>
@@ -87,7 +88,4 @@ internal sealed partial record LabelName(string? Text, IReadOnlyList<string> Rul
             or IngredientKind.Hydrosol or IngredientKind.Powder or IngredientKind.Starch or IngredientKind.Resin
         && inci.Split(' ') is { Length: > 2 } words
         && !ingredient.CommonName().Contains(words[0], StringComparison.OrdinalIgnoreCase);
-
-    [GeneratedRegex(@"^CI \d{5}")]
-    private static partial Regex ColourIndex();
 }
