@@ -2,6 +2,7 @@ using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
+using Materia.Api.Inventory;
 using Materia.Api.OpenApi;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
@@ -101,6 +102,10 @@ public static class MateriaApi
         v1.MapSources();
         v1.MapMethods();
         v1.MapUses();
+        v1.MapSubstitutionGroups();
+        v1.MapFunctions();
+        v1.MapKinds();
+        v1.MapInventory();
         v1.MapRelease();
     }
 }
