@@ -25,7 +25,8 @@ public static class FormulaPreservation
         var criteria = LowRisk.Of(parts, water, activity, ph);
         var met = criteria.Where(c => c.Met is true).ToList();
         var need = met.Count > 0 ? PreservationNeed.NotNeeded : water.Anhydrous is null ? PreservationNeed.Unknown : PreservationNeed.Needed;
-        var found = PreservativesPresent.Of(parts, water, ph, listed, blend.Explain, out var steps);
+        var oil = OilPhase.Of(parts, water);
+        var found = PreservativesPresent.Of(parts, oil, ph, listed, blend.Explain, out var steps);
         return new Preservation
         {
             Water = water,
@@ -34,6 +35,7 @@ public static class FormulaPreservation
             Why = Why(need, met, water),
             Criteria = criteria,
             Preservatives = found,
+            Caveats = [.. Caveats(parts, found, oil)],
             Incompatibilities = ChargeConflicts.Of(parts),
             Missing = Missing(need, water, ph, found, listed),
             InUse = InUse(need, water, use),
@@ -49,6 +51,25 @@ public static class FormulaPreservation
         PreservationNeed.Unknown => $"Whether microbes can grow hangs on the water in {Written.List(water.Unknown.Count > 0 ? water.Unknown : [.. water.Sources.Select(s => s.Ingredient).Distinct()])}, which is not known well enough.",
         _ => "It holds water, and no criterion of low risk is met: bacteria, yeasts and moulds can grow in it.",
     };
+
+    private static IEnumerable<string> Caveats(IReadOnlyList<FormulaPart> parts, IReadOnlyList<PreservativeFinding> found, OilPhase? oil)
+    {
+        var unknown = found.Where(f => f.Partition is null).Select(f => f.Name).ToList();
+        if (oil is not null && unknown.Count > 0)
+        {
+            yield return $"How much of {Written.List(unknown)} the oil takes up is not known: no constant measured in such an oil is held, and log P of octanol is no substitute.";
+        }
+
+        if (found.Count > 0 && parts.Any(p => p.Kind == IngredientKind.Emulsifier && p.Ingredient!.Charge?.Charge is null or IonicCharge.Nonionic))
+        {
+            yield return "Nonionic emulsifiers, ethoxylated ones above all, bind part of a preservative; the free share is smaller and is not computed.";
+        }
+
+        if (found.Count > 0 && parts.Any(p => p.Kind == IngredientKind.Clay))
+        {
+            yield return "Clays take up cationic and some other preservatives; a dose that serves without clay may fail with it.";
+        }
+    }
 
     private static List<string> Missing(PreservationNeed need, FreeWater water, PhRange? ph, IReadOnlyList<PreservativeFinding> found, IReadOnlyList<Limit> listed)
     {

@@ -27,6 +27,9 @@ public record Preservation
     /// <summary>The preservatives in it, the greatest share first.</summary>
     public required IReadOnlyList<PreservativeFinding> Preservatives { get; init; }
 
+    /// <summary>What takes up part of the preservatives and is not computed.</summary>
+    public required IReadOnlyList<string> Caveats { get; init; }
+
     /// <summary>Charged materials that disarm each other or a preservative.</summary>
     public required IReadOnlyList<string> Incompatibilities { get; init; }
 

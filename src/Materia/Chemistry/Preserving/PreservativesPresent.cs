@@ -14,12 +14,13 @@ internal static class PreservativesPresent
     // A substance whose pKa is above this is undissociated in any product for skin or hair.
     private const decimal WeakestThatMatters = 8;
 
+    // Under a tenth, ten times the dose would be needed for the same effect.
+    private const double LittleLeft = 10;
+
     public static IReadOnlyList<PreservativeFinding> Of(
-        IReadOnlyList<FormulaPart> parts, FreeWater water, PhRange? ph, IReadOnlyList<Limit> listed, bool explain, out List<ExplainedStep> steps)
+        IReadOnlyList<FormulaPart> parts, OilPhase? oil, PhRange? ph, IReadOnlyList<Limit> listed, bool explain, out List<ExplainedStep> steps)
     {
         var members = listed.SelectMany(l => l.Members).ToList();
-        var oil = OilPhase.Of(parts, water);
-        var bound = parts.Any(p => p.Kind == IngredientKind.Emulsifier && p.Ingredient!.Charge?.Charge is null or IonicCharge.Nonionic);
         steps = [];
         var found = new List<PreservativeFinding>();
         foreach (var group in parts.GroupBy(p => p.Inci.Length > 0 ? p.Inci : p.Part.Name, StringComparer.OrdinalIgnoreCase))
@@ -32,7 +33,7 @@ internal static class PreservativesPresent
             }
 
             var share = group.Aggregate(ShareRange.None, (sum, p) => sum + p.Share).Trimmed();
-            found.Add(Finding(part, [.. group.Select(p => p.Component).Distinct(StringComparer.Ordinal)], share, member, listed.Count > 0, ph, oil, bound, explain ? steps : null));
+            found.Add(Finding(part, [.. group.Select(p => p.Component).Distinct(StringComparer.Ordinal)], share, member, listed.Count > 0, ph, oil, explain ? steps : null));
         }
 
         return [.. found.OrderByDescending(f => f.Percent.High)];
@@ -44,7 +45,7 @@ internal static class PreservativesPresent
         || (member.Ingredient is { } id && id == part.Ingredient?.Id);
 
     private static PreservativeFinding Finding(
-        FormulaPart part, IReadOnlyList<string> components, ShareRange share, RegulatedMember? member, bool hasList, PhRange? ph, OilPhase? oil, bool bound, List<ExplainedStep>? steps)
+        FormulaPart part, IReadOnlyList<string> components, ShareRange share, RegulatedMember? member, bool hasList, PhRange? ph, OilPhase? oil, List<ExplainedStep>? steps)
     {
         var effective = part.Ingredient is { } record ? StoredFigures.Find(record, Property.EffectivePh) : null;
         var constant = part.Ingredient is { } known ? StoredFigures.Find(known, Property.DissociationConstant) : null;
@@ -73,7 +74,9 @@ internal static class PreservativesPresent
             DissociationConstant = constant?.Central(),
             Undissociated = shares,
             Partition = oil?.PartitionOf(part, (double)share.Typical, strongest),
-            Notes = [.. Notes(part, constant, shares, ph, oil, bound)],
+            Notes = constant is not null && constant.Central() < WeakestThatMatters && ph is not null && shares[^1].Percent < LittleLeft
+                ? [$"At the upper end of the pH only {Written.Percent(shares[^1].Percent / 100)} of it is in the form that works."]
+                : [],
         };
     }
 
@@ -96,23 +99,5 @@ internal static class PreservativesPresent
 
         var (low, high) = (effective.Low ?? 0, effective.High ?? 14);
         return ph.Low >= low && ph.High <= high ? true : ph.Low > high || ph.High < low ? false : null;
-    }
-
-    private static IEnumerable<string> Notes(FormulaPart part, Figure? constant, IReadOnlyList<UndissociatedShare> shares, PhRange? ph, OilPhase? oil, bool bound)
-    {
-        if (constant is not null && constant.Central() < WeakestThatMatters && ph is not null && shares[^1].Percent < 10)
-        {
-            yield return $"At the upper end of the pH only {Written.Number(shares[^1].Percent)} % of it is in the form that works.";
-        }
-
-        if (oil is not null && oil.PartitionOf(part, 1, 1) is null)
-        {
-            yield return "How much of it the oil takes up is not known: no constant measured in such an oil is held, and log P of octanol is no substitute.";
-        }
-
-        if (bound)
-        {
-            yield return "Nonionic emulsifiers, ethoxylated ones above all, bind part of it; the free share is smaller and is not computed.";
-        }
     }
 }

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using Materia.Catalogue.Regulated;
 using Materia.Chemistry.Preserving;
 using Materia.Regulation.Limits;
@@ -13,6 +14,7 @@ public sealed record ProductPreservation : Preservation
         : base(preservation) => Limits = limits;
 
     /// <summary>How the preservatives stand to the market's limits on them; the section <c>limits</c> has the whole of each.</summary>
+    [JsonPropertyOrder(1)]
     public required IReadOnlyList<PreservativeLimit> Limits { get; init; }
 
     internal static ProductPreservation Of(EvaluationInput input)

@@ -48,7 +48,8 @@ internal sealed record CautionedPart(string Line, MaterialPartShare Part, decima
 
     public string Inci => (Part.InciName ?? Part.Ingredient?.InciName())?.ToUpperInvariant() ?? string.Empty;
 
-    /// <summary>Whether one of these substances is among its constituents, by CAS number.</summary>
-    public bool Holds(params string[] cas) => Ingredient?.Constituents.Any(c => c.Cas is { } number && cas.Contains(number, StringComparer.Ordinal) && c.High is not 0) == true
+    /// <summary>Whether it is one of these substances, by CAS number, or may hold one of them to at least <paramref name="share"/> percent.</summary>
+    public bool Holds(string[] cas, decimal share) =>
+        Ingredient?.Constituents.Any(c => c.Cas is { } number && cas.Contains(number, StringComparer.Ordinal) && (c.High ?? c.Typical ?? c.Low ?? share) >= share) == true
         || (Part.Cas is { } own && cas.Contains(own, StringComparer.Ordinal));
 }

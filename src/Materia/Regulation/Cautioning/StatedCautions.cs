@@ -40,10 +40,10 @@ internal static class StatedCautions
         }
     }
 
+    // The record of what was bought only: what its parts are like by themselves, such as dusty, need not hold of the mixture.
     private static IEnumerable<CautionFinding> OfRecords(CautionedFormula formula) => formula.Formula.Lines
         .Where(l => l.Percent > 0)
         .SelectMany(l => l.Ingredient.Cautions.Select(c => (Line: l.Name, Caution: c)))
-        .Concat(formula.Parts.Where(p => p.Ingredient is not null).SelectMany(p => p.Ingredient!.Cautions.Select(c => (p.Line, Caution: c))))
         .GroupBy(c => c.Caution.Text, StringComparer.Ordinal)
         .Select(g => Finding(
             "from the ingredient's record", "whoever makes or uses it", "in making and in use", g.Key, g.First().Caution, [.. g.Select(c => c.Line).Distinct(StringComparer.Ordinal)]));

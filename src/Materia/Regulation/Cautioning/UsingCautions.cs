@@ -15,6 +15,12 @@ internal static class UsingCautions
     // Camphor, menthol and 1,8-cineole by CAS number, in their natural and racemic forms.
     private static readonly string[] Terpenes = ["76-22-2", "464-49-3", "89-78-1", "2216-51-5", "470-82-6"];
 
+    // Oils in which one of them leads: peppermint, rosemary, eucalyptus, and not lavender with its trace of camphor [%].
+    private const decimal MuchTerpene = 10;
+
+    // Furocoumarins burn at a few parts in a million of the product [%].
+    private const decimal Trace = 0.0001m;
+
     private static readonly string[] Furocoumarins = ["484-20-8", "298-81-7"];
 
     public static IReadOnlyList<CautionRule> All { get; } =
@@ -34,7 +40,7 @@ internal static class UsingCautions
             "trade-practice", null, Evidence.CommonPractice, f => f.OfKinds(IngredientKind.EssentialOil)),
         new("cramp of the airways and fits", "children under thirty months, and those who have had fits", "in use",
             "Do not use it on or near them. Camphor, menthol and 1,8-cineole can stop an infant's breath and set off fits; medicines with such substances for the rectum were barred for this age.",
-            "ema-terpenic-2012", "overview of the referral", Evidence.Published, f => f.Lines(p => p.Holds(Terpenes))),
+            "ema-terpenic-2012", "overview of the referral", Evidence.Published, f => f.Lines(p => p.Holds(Terpenes, MuchTerpene))),
         new("honey and infants", "children under one year", "in use near the mouth",
             "Do not use it on lips, nipples or hands that an infant sucks: honey can carry spores of Clostridium botulinum.",
             "trade-practice", null, Evidence.CommonPractice, f => f.Named("HONEY", "MEL")),
@@ -46,7 +52,7 @@ internal static class UsingCautions
         new(Sunlight, User, "for twelve hours after use, on skin that sees the sun",
             "Keep treated skin out of the sun and of tanning lamps, or use the grade freed of furocoumarins: they burn the skin where light falls on it and leave dark marks.",
             "trade-practice", null, Evidence.CommonPractice,
-            f => f.MayStayOn ? f.Lines(p => p.Holds(Furocoumarins)) : null),
+            f => f.MayStayOn ? f.Lines(p => p.Holds(Furocoumarins, Trace)) : null),
         new("slipping", User, "under the shower and in the bath",
             "Oil on the floor is slippery: use it sitting or on a mat, rinse the floor with soap and hot water, and warn whoever comes next.",
             "trade-practice", null, Evidence.CommonPractice,

@@ -134,6 +134,17 @@ public class PreservationTests
     }
 
     [Fact]
+    public void Of_PreservativeBesideOilAndEmulsifier_SaysWhatIsNotComputed()
+    {
+        var found = Preserve(("water", 77.5), ("soya-oil", 20), ("polysorbate-80", 2), ("sodium-benzoate", 0.5));
+
+        found.Preservatives[0].Partition.ShouldBeNull();
+        found.Caveats.Count.ShouldBe(2);
+        found.Caveats[0].ShouldContain("Sodium Benzoate");
+        Preserve(("water", 99.5), ("sodium-benzoate", 0.5)).Caveats.ShouldBeEmpty();
+    }
+
+    [Fact]
     public void Of_CationicBesideAnionicAndBenzoate_NamesBothConflicts() =>
         Preserve(("water", 89.5), ("cationic", 5), ("anionic", 5), ("sodium-benzoate", 0.5)).Incompatibilities.Count.ShouldBe(2);
 

@@ -24,6 +24,7 @@ public class CautionTests
         },
         Named("linseed-oil", IngredientKind.Oil, "Linum Usitatissimum Seed Oil") with { FattyAcidProfiles = [TestFat.Sample([("18:3n-3", 55), ("18:1n-9", 45)])] },
         Named("peppermint-oil", IngredientKind.EssentialOil, "Mentha Piperita Oil") with { Constituents = [Rules.Share("menthol", "89-78-1", 30, 55)] },
+        Named("spike", IngredientKind.EssentialOil, "Lavandula Latifolia Oil") with { Constituents = [Rules.Share("camphor", "76-22-2", 0.1m, 9.9m)] },
         Named("bergamot-oil", IngredientKind.EssentialOil, "Citrus Aurantium Bergamia Peel Oil") with { Constituents = [Rules.Share("bergapten", "484-20-8", 0.1m, 0.3m)] },
         Named("noted", IngredientKind.Ester, "Noted Ester") with { Cautions = [new() { Text = "Mind the note.", Evidence = Evidence.Memory, Source = "recalled" }] },
     ];
@@ -47,6 +48,7 @@ public class CautionTests
         { "lavender-oil", 1, "essential oils on infants", true },
         { "lavender-oil", 1, "irritation and allergy", true },
         { "lavender-oil", 1, "cramp of the airways and fits", false },
+        { "spike", 1, "cramp of the airways and fits", false },
         { "peppermint-oil", 1, "cramp of the airways and fits", true },
         { "almond-oil", 50, "irritation and allergy", false },
         { "almond-oil", 50, "allergy to tree nuts", true },
