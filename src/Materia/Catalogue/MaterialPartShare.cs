@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Materia.Catalogue;
 
 /// <summary>
@@ -16,6 +18,9 @@ public sealed record MaterialPartShare(string Name, string? InciName, string? Ca
     // The seed check refuses loops; a chain this deep is none of a supplier's mixtures.
     private const int Deepest = 8;
 
+    // An ingredient never changes, so its parts are worked out once for as long as its release lives.
+    private static readonly ConditionalWeakTable<Ingredient, IReadOnlyList<MaterialPartShare>> Known = [];
+
     /// <summary>The CAS number of water.</summary>
     public const string WaterCas = "7732-18-5";
 
@@ -28,9 +33,12 @@ public sealed record MaterialPartShare(string Name, string? InciName, string? Ca
     {
         ArgumentNullException.ThrowIfNull(ingredient);
         ArgumentNullException.ThrowIfNull(release);
-        var parts = new List<MaterialPartShare>();
-        Add(Whole(ingredient, ingredient.InciName(), 100, 100, 100), release, parts, 0);
-        return parts;
+        return Known.TryGetValue(ingredient, out var known) ? known : Known.GetValue(ingredient, i =>
+        {
+            var parts = new List<MaterialPartShare>();
+            Add(Whole(i, i.InciName(), 100, 100, 100), release, parts, 0);
+            return parts;
+        });
     }
 
     private static void Add(MaterialPartShare part, Release release, List<MaterialPartShare> parts, int depth)

@@ -33,6 +33,9 @@ internal static class ProductMaterials
             Of("polysorbate-80", IngredientKind.Emulsifier, "Polysorbate 80", (Property.Hlb, 15), (Property.NaturalOriginIndex, 0.8m)) with { Charge = Charge(IonicCharge.Nonionic) },
             Of("sorbitan-oleate", IngredientKind.Emulsifier, "Sorbitan Oleate", (Property.Hlb, 4.3m)) with { Charge = Charge(IonicCharge.Nonionic) },
             Of("lecithin", IngredientKind.Emulsifier, "Lecithin", (Property.Hlb, 5)) with { Charge = Charge(IonicCharge.Amphoteric) },
+            Of("wax-mixture", IngredientKind.Emulsifier, null) with { Parts = [Unrecorded("Cetearyl Alcohol", 80), Unrecorded("Cetearyl Sulfate", 20)] },
+            Of("new-preservative", IngredientKind.Preservative, null) with { Parts = [Part("Aqua", 90, "water"), Unrecorded("Novum", 10)] },
+            Of("dissolved-anionic", IngredientKind.Surfactant, null) with { Parts = [Part("Aqua", 70, "water"), Unrecorded("Sodium Laureth Sulfate", 30)], Charge = Charge(IonicCharge.Anionic) },
             Of("cationic", IngredientKind.Conditioner, "Behentrimonium Chloride") with { Charge = Charge(IonicCharge.Cationic) },
             Of("anionic", IngredientKind.Surfactant, "Sodium Coco-Sulfate", (Property.WaterContent, 5)) with { Charge = Charge(IonicCharge.Anionic) },
             Of("tocopherol", IngredientKind.Antioxidant, "Tocopherol"),
@@ -75,6 +78,8 @@ internal static class ProductMaterials
 
     private static IngredientName Name(string text, NameKind kind) => new() { Text = text, Kind = kind, Evidence = Evidence.Memory, Source = "recalled" };
 
-    private static CompositePart Part(string inci, decimal typical, string ingredient) =>
+    private static CompositePart Unrecorded(string inci, decimal typical) => Part(inci, typical, null);
+
+    private static CompositePart Part(string inci, decimal typical, string? ingredient) =>
         new() { InciName = inci, Ingredient = ingredient, Typical = typical, Evidence = Evidence.Memory, Source = "recalled" };
 }

@@ -13,7 +13,7 @@ internal static class EmulsionCaveats
             yield return "Lecithin lies in double layers; its HLB depends on what else is there and is left out of the mean.";
         }
 
-        if (parts.All.Any(p => p.Kind is IngredientKind.Emulsifier or IngredientKind.Conditioner && p.Ingredient!.Charge?.Charge == IonicCharge.Cationic))
+        if (parts.All.Any(p => p.Owner.Kind is IngredientKind.Emulsifier or IngredientKind.Conditioner && p.Charge == IonicCharge.Cationic))
         {
             yield return "Cationic emulsifiers hold by charge and by a gel of fatty alcohol; HLB does not describe them and they are left out of the mean.";
         }
@@ -23,7 +23,7 @@ internal static class EmulsionCaveats
             yield return "Polymeric emulsifiers hold the drops in a gel; HLB does not describe them.";
         }
 
-        if (parts.Emulsifiers.Any(e => e.Ingredient!.Charge?.Charge == IonicCharge.Anionic))
+        if (parts.Emulsifiers.Any(e => e.Charge == IonicCharge.Anionic))
         {
             yield return "For anionic emulsifiers HLB comes from trials, and salts and pH shift it.";
         }

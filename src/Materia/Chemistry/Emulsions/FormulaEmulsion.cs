@@ -26,13 +26,13 @@ public static class FormulaEmulsion
             Offered = HlbSum.Offered(parts.Emulsifiers, blend.Explain),
             Emulsifiers = [.. parts.Emulsifiers.Select(Present).OrderByDescending(e => e.Percent)],
             ChargeConflicts = Preserving.ChargeConflicts.Of(parts.All),
-            Caveats = [.. EmulsionCaveats.Of(parts)],
         };
         if (Missing(parts, water) is { } missing)
         {
             return emulsion with { Absent = missing };
         }
 
+        emulsion = emulsion with { Caveats = [.. EmulsionCaveats.Of(parts)] };
         var phases = PhaseVolume.Of(parts, blend.Release);
         if (emulsion.Offered.Value is not { } offered)
         {
@@ -55,6 +55,8 @@ public static class FormulaEmulsion
     private static string? Missing(EmulsionParts parts, FreeWater water) =>
         water.Anhydrous is true ? "There is no water in the formula, so there is nothing to emulsify. An emulsifier in it, if any, lets it mix with water in use."
         : parts.Oils.Count == 0 ? "There is no oil phase in the formula."
+        : parts.Emulsifiers.Count == 0 && parts.All.Any(p => p.Owner.Kind == IngredientKind.Surfactant)
+            ? "There is no emulsifier in the formula. Its surfactants dissolve or hold a little oil, essential oils above all; how much, a small batch that stands for a week shows, and HLB does not."
         : parts.Emulsifiers.Count == 0 ? "There is no emulsifier in the formula: oil and water will part. Add one, or leave out the water. Gums, proteins and clays can hold small amounts of oil, which HLB does not describe."
         : null;
 

@@ -30,7 +30,7 @@ internal static class ChargeConflicts
     }
 
     private static List<string> Named(IReadOnlyList<FormulaPart> parts, IonicCharge charge) =>
-        [.. parts.Where(p => p.Ingredient?.Charge?.Charge == charge && !IsMineral(p)).Select(p => p.Part.Name).Distinct(StringComparer.Ordinal)];
+        [.. parts.Where(p => p.Charge == charge && !IsMineral(p)).Select(p => p.Ingredient is null ? p.Owner.CommonName() : p.Part.Name).Distinct(StringComparer.Ordinal)];
 
     // The faces of clays are anionic and take up cationics, which a maker may want; it is no conflict of two dissolved materials.
     private static bool IsMineral(FormulaPart part) => part.Kind is IngredientKind.Clay or IngredientKind.Powder;

@@ -74,7 +74,7 @@ public static class FormulaPreservation
     private static List<string> Missing(PreservationNeed need, FreeWater water, PhRange? ph, IReadOnlyList<PreservativeFinding> found, IReadOnlyList<Limit> listed)
     {
         var missing = new List<string>();
-        if (water.Unknown.Count > 0)
+        if (water.Anhydrous is null && water.Unknown.Count > 0)
         {
             missing.Add($"Ask the supplier how much water is in {Written.List(water.Unknown)}, and give it as water of an own material.");
         }

@@ -23,11 +23,15 @@ internal static class PreservativesPresent
         var members = listed.SelectMany(l => l.Members).ToList();
         steps = [];
         var found = new List<PreservativeFinding>();
+        var named = parts.Where(p => p.Kind == IngredientKind.Preservative || members.Exists(m => Names(m, p))).Select(p => p.Component).ToHashSet(StringComparer.Ordinal);
         foreach (var group in parts.GroupBy(p => p.Inci.Length > 0 ? p.Inci : p.Part.Name, StringComparer.OrdinalIgnoreCase))
         {
             var part = group.First();
             var member = members.Find(m => Names(m, part));
-            if (member is null && part.Kind != IngredientKind.Preservative)
+
+            // A mixture sold as a preservative, none of whose parts is known as one, counts by its parts.
+            if (member is null && part.Kind != IngredientKind.Preservative
+                && !(part.Owner.Kind == IngredientKind.Preservative && !part.Part.IsWater && !named.Contains(part.Component)))
             {
                 continue;
             }

@@ -8,7 +8,7 @@ internal sealed class CautionedFormula
     public CautionedFormula(RegulatedFormula formula)
     {
         Formula = formula;
-        Parts = [.. formula.Lines.Where(l => l.Percent > 0).SelectMany(l => MaterialPartShare.Of(l.Ingredient, formula.Release).Select(p => new CautionedPart(l.Name, p, p.Typical * l.Percent / 100)))];
+        Parts = [.. formula.Lines.Where(l => l.Percent > 0).SelectMany(l => MaterialPartShare.Of(l.Ingredient, formula.Release).Select(p => new CautionedPart(l.Name, l.Ingredient, p, p.Typical * l.Percent / 100)))];
     }
 
     public RegulatedFormula Formula { get; }
@@ -26,8 +26,8 @@ internal sealed class CautionedFormula
         return lines.Count == 0 ? null : lines;
     }
 
-    /// <summary>The lines of these kinds.</summary>
-    public IReadOnlyList<string>? OfKinds(params IngredientKind[] kinds) => Lines(p => p.Kind is { } kind && kinds.Contains(kind));
+    /// <summary>The lines of these kinds, or with a part of these kinds.</summary>
+    public IReadOnlyList<string>? OfKinds(params IngredientKind[] kinds) => Lines(p => kinds.Contains(p.Bought.Kind) || (p.Kind is { } kind && kinds.Contains(kind)));
 
     /// <summary>The lines with one of these INCI names, written in capitals.</summary>
     public IReadOnlyList<string>? Named(params string[] names) => Lines(p => names.Contains(p.Inci, StringComparer.Ordinal));
@@ -38,9 +38,10 @@ internal sealed class CautionedFormula
 
 /// <summary>A single material in a formula.</summary>
 /// <param name="Line">What results call the line that brings it.</param>
+/// <param name="Bought">The record of the material that was bought.</param>
 /// <param name="Part">What it is.</param>
 /// <param name="Percent">Its share of the formula [%].</param>
-internal sealed record CautionedPart(string Line, MaterialPartShare Part, decimal Percent)
+internal sealed record CautionedPart(string Line, Ingredient Bought, MaterialPartShare Part, decimal Percent)
 {
     public Ingredient? Ingredient => Part.Ingredient;
 

@@ -13,7 +13,7 @@ internal static class MakingCautions
     private const decimal WorthSaying = 5;
 
     private static readonly string[] Alkalis = ["SODIUM HYDROXIDE", "POTASSIUM HYDROXIDE", "CALCIUM HYDROXIDE", "AMMONIUM HYDROXIDE"];
-    private static readonly string[] Acids = ["PHOSPHORIC ACID", "GLYCOLIC ACID", "LACTIC ACID", "ACETIC ACID", "SALICYLIC ACID"];
+    private static readonly string[] Acids = ["PHOSPHORIC ACID", "GLYCOLIC ACID", "LACTIC ACID", "ACETIC ACID"];
     private static readonly string[] Silicas = ["SILICA", "DIATOMACEOUS EARTH", "SOLUM DIATOMEAE", "PUMICE", "QUARTZ"];
 
     public static IReadOnlyList<CautionRule> All { get; } =
@@ -26,10 +26,10 @@ internal static class MakingCautions
             "recalled", null, Evidence.Memory, f => f.Parts.Any(p => p.Part.IsWater) ? f.OfKinds(IngredientKind.Butter, IngredientKind.Wax, IngredientKind.FattyAlcohol, IngredientKind.FattyAcid) : null),
         new("dust with respirable quartz", Maker, "weighing and stirring in dry clay and mineral powder",
             "Weigh slowly, low in the beaker, without draught, and wear a dust mask (FFP2 or better); wipe up wet. What is dug from the ground can hold quartz, whose fine dust harms the lungs for good: ask the supplier for the quartz content. The recommended limit at work is 0.05 mg/m³.",
-            "niosh-nmam-r", "Table 2", Evidence.Published, f => f.Lines(p => p.Kind == IngredientKind.Clay || Silicas.Contains(p.Inci, StringComparer.Ordinal))),
+            "niosh-nmam-r", "Table 2", Evidence.Published, f => f.Lines(p => p.Bought.Kind == IngredientKind.Clay || Silicas.Contains(p.Inci, StringComparer.Ordinal))),
         new("dust", Maker, "weighing and stirring in fine powders",
             "Keep the dust down, wear a mask, and keep flour-like powders away from flames: a cloud of them can flash.",
-            "recalled", null, Evidence.Memory, f => f.Lines(p => p.Kind is IngredientKind.Powder or IngredientKind.Starch or IngredientKind.Colourant && !Silicas.Contains(p.Inci, StringComparer.Ordinal))),
+            "recalled", null, Evidence.Memory, f => f.Lines(p => p.Bought.Kind is IngredientKind.Powder or IngredientKind.Starch or IngredientKind.Colourant && !Silicas.Contains(p.Inci, StringComparer.Ordinal))),
         new("talc dust", "whoever makes or uses it; children above all", "weighing, stirring and dusting",
             "Do not breathe it in and keep it away from children's nose and mouth. Ask the supplier for proof that it is free of asbestos; a working group classed talc as probably carcinogenic in 2024.",
             "recalled", null, Evidence.Memory, f => f.Named("TALC")) { CheckIn = "iarc-136" },

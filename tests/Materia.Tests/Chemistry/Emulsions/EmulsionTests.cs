@@ -79,6 +79,24 @@ public partial class EmulsionTests
         FormulaEmulsion.Of(Blend((first, 90), (second, 10))).Absent.ShouldNotBeNull().ShouldContain(why);
 
     [Fact]
+    public void Of_SurfactantsInPlaceOfAnEmulsifier_SaysThatHlbIsNoGuide()
+    {
+        var emulsion = FormulaEmulsion.Of(Blend(("water", 89), ("soya-oil", 1), ("anionic", 10)));
+
+        emulsion.Absent.ShouldNotBeNull().ShouldContain("surfactants");
+        emulsion.Caveats.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void Of_MixtureWhosePartsAreUnknown_CountsAsOneEmulsifier()
+    {
+        var emulsion = FormulaEmulsion.Of(Blend(("water", 75), ("soya-oil", 20), ("wax-mixture", 5)));
+
+        emulsion.Absent.ShouldBeNull();
+        emulsion.Emulsifiers.ShouldHaveSingleItem().ShouldBe(new EmulsifierPresent("wax-mixture", "wax-mixture", 5, null, false));
+    }
+
+    [Fact]
     public void Of_OilsWithoutFigures_HasNoNeed()
     {
         var emulsion = FormulaEmulsion.Of(Blend(("water", 70), ("bare-oil", 20), ("soya-oil", 5), ("polysorbate-80", 5)));
@@ -94,6 +112,7 @@ public partial class EmulsionTests
     {
         var emulsion = FormulaEmulsion.Of(Blend(("water", 70), ("soya-oil", 20), ("lecithin", 4), ("cationic", 3), ("anionic", 3)));
 
+        emulsion.Absent.ShouldBeNull();
         emulsion.Offered.Value.ShouldBeNull();
         emulsion.Caveats.ShouldContain(c => c.StartsWith("Lecithin", StringComparison.Ordinal));
         emulsion.Caveats.ShouldContain(c => c.StartsWith("Cationic", StringComparison.Ordinal));

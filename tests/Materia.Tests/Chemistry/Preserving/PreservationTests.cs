@@ -149,6 +149,19 @@ public class PreservationTests
         Preserve(("water", 89.5), ("cationic", 5), ("anionic", 5), ("sodium-benzoate", 0.5)).Incompatibilities.Count.ShouldBe(2);
 
     [Fact]
+    public void Of_ChargeOfASolution_CountsForItsPart() =>
+        Preserve(("water", 85), ("cationic", 5), ("dissolved-anionic", 10)).Incompatibilities.ShouldHaveSingleItem().ShouldContain("dissolved-anionic");
+
+    // 2 % of a solution of 10 %: the part without a record counts, the water does not.
+    [Fact]
+    public void Of_PreservativeWhosePartsAreUnknown_CountsItsParts()
+    {
+        var novum = Preserve(("water", 98), ("new-preservative", 2)).Preservatives.ShouldHaveSingleItem();
+
+        (novum.Name, novum.Percent.Typical).ShouldBe(("Novum", 0.2m));
+    }
+
+    [Fact]
     public void Of_SolutionOfPreservative_CountsThePartOnly() =>
         Preserve(("water", 98), ("benzoate-solution", 2)).Preservatives.Single(p => p.Name == "Sodium Benzoate").Percent.Typical.ShouldBe(0.6m);
 

@@ -13,6 +13,8 @@ public class CautionTests
     [
         Named("kaolin", IngredientKind.Clay, "Kaolin"),
         Named("corn-starch", IngredientKind.Starch, "Zea Mays Starch"),
+        Named("table-salt", IngredientKind.Powder, "Sodium Chloride"),
+        Named("brine", IngredientKind.Surfactant, null) with { Parts = [Part("Coco-Betaine", 30, 30, 30), Part("Sodium Chloride", 6, 6, 6, "table-salt")] },
         Named("talc", IngredientKind.Powder, "Talc"),
         Named("lye", IngredientKind.PhAdjuster, "Sodium Hydroxide"),
         Named("lactic-acid", IngredientKind.PhAdjuster, "Lactic Acid"),
@@ -36,6 +38,8 @@ public class CautionTests
         { "kaolin", 10, "dust with respirable quartz", true },
         { "corn-starch", 10, "dust with respirable quartz", false },
         { "corn-starch", 10, "dust", true },
+        { "brine", 10, "dust", false },
+        { "brine", 10, "irritation and allergy", true },
         { "talc", 10, "talc dust", true },
         { "lye", 5, "burns by strong alkali", true },
         { "lactic-acid", 5, "burns by strong acid", true },
