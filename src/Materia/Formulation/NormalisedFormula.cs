@@ -1,5 +1,6 @@
 using Materia.Catalogue;
 using Materia.Chemistry;
+using Materia.Chemistry.Preserving;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Normalising;
 using Materia.Formulation.Sections;
@@ -21,6 +22,7 @@ public sealed class NormalisedFormula
         Lines = lines;
         Batch = batch;
         OverrunPercent = submitted.Whip?.OverrunPercent;
+        Ph = submitted.Ph is { } ph ? PhRange.Of(ph.Value, ph.Low, ph.High) : null;
         Notes = notes;
     }
 
@@ -41,6 +43,9 @@ public sealed class NormalisedFormula
 
     /// <summary>The gain in volume by whipping [%], where it was given.</summary>
     public decimal? OverrunPercent { get; }
+
+    /// <summary>The measured pH, where it was given.</summary>
+    public PhRange? Ph { get; }
 
     /// <summary>What was taken otherwise than it was written, in sentences.</summary>
     public IReadOnlyList<string> Notes { get; }

@@ -28,5 +28,6 @@ public static class RegulationMethods
             Error = "As for the roll-up.",
             Sources = ["eu-1223-2009"],
         },
+        .. LabelMethods.All,
     ];
 }
