@@ -19,7 +19,7 @@ public static class AllergenEndpoints
         Example = "linalool",
     };
 
-    private static readonly QueryParameter MarketOf = MarketLaw.Parameter(
+    private static readonly QueryParameter MarketOf = MarketParameter.Parameter(
         "A market: only allergens that its law asks for. Without it, the European list.");
 
     private static readonly QueryParameter AsOf = new(
@@ -49,7 +49,7 @@ public static class AllergenEndpoints
         var faults = new RequestFaults();
         var reader = new QueryReader(request.Query, faults);
         var text = reader.Text(Text.Name, LongestText);
-        var market = MarketLaw.Read(reader, faults);
+        var market = MarketParameter.Read(reader, faults);
         var asOf = ReadDay(reader.Text(AsOf.Name), faults);
         if (faults.Any)
         {

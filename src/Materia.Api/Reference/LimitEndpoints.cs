@@ -1,7 +1,8 @@
 using Materia.Api.Http;
 using Materia.Api.Serving;
-using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
+using Materia.Catalogue;
+using Materia.Formulation.Sections;
 using Materia.Regulation.Lookup;
 using Microsoft.AspNetCore.Http.HttpResults;
 
@@ -24,7 +25,7 @@ public static class LimitEndpoints
         Example = "body-lotion",
     };
 
-    private static readonly QueryParameter MarketOf = MarketLaw.Parameter(
+    private static readonly QueryParameter MarketOf = MarketParameter.Parameter(
         "A market: only its law, the trade's standards and opinions. For uk both its own rows and the European ones that it took over.");
 
     /// <summary>Adds <c>GET /limits</c>.</summary>
@@ -49,13 +50,13 @@ public static class LimitEndpoints
         var reader = new QueryReader(request.Query, faults);
         var substance = reader.Text(Substance.Name, LongestSubstance);
         var use = ReadUse(reader.Text(Use.Name), served.Release, faults);
-        var market = MarketLaw.Read(reader, faults);
+        var market = MarketParameter.Read(reader, faults);
         if (faults.Any)
         {
             return Problems.InvalidRequest(faults);
         }
 
-        var authorities = market is { } named ? MarketLaw.Of(named) : Enum.GetValues<Authority>();
+        var authorities = market is { } named ? MarketRules.Of(named) : Enum.GetValues<Authority>();
         var ingredient = substance is null ? null : FindIngredient(substance, served.Release);
         var found = Find(substance, ingredient, served.Release);
         var kept = found.Where(m => (use is null || m.Limit.Scope.Binds(use)) && authorities.Contains(m.Limit.Authority)).ToList();

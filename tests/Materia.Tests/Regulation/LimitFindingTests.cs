@@ -181,8 +181,7 @@ public class LimitFindingTests
             Names =
             [
                 new IngredientName { Text = "mixture", Kind = NameKind.Common, Evidence = Evidence.Memory, Source = "recalled" },
-                new IngredientName { Text = "Benzyl Alcohol", Kind = NameKind.Inci, Evidence = Evidence.Memory, Source = "recalled" },
-                new IngredientName { Text = "Salicylic Acid", Kind = NameKind.Inci, Evidence = Evidence.Memory, Source = "recalled" },
+                new IngredientName { Text = "Benzyl Alcohol (and) Salicylic Acid", Kind = NameKind.Inci, Evidence = Evidence.Memory, Source = "recalled" },
             ],
         };
         var release = Release(
@@ -192,5 +191,23 @@ public class LimitFindingTests
         var finding = LimitFindings.Of(Formula(release, Lotion, ("salicylic-acid", 0.1m), ("mixture", 1m))).ShouldHaveSingleItem();
 
         (finding.Status, finding.NotExcluded).ShouldBe((LimitStatus.Unknown, 1m));
+    }
+
+    // ../shared/data/regulation/worked-examples.md, 6: 2.5 % salicylic acid in a shampoo passes by the entry of rinse-off hair products.
+    [Fact]
+    public void Of_PreservativeThatAnotherEntryAllows_IsOpenAndNotExceeded()
+    {
+        var release = Release(
+            [Material("salicylic-acid", IngredientKind.Active, "69-72-7")],
+            [
+                Limit("preservative", 0.5m, Cas("salicylic acid", "69-72-7")) with { Kind = LimitKind.Preservative },
+                Limit("other-purpose", 3, Cas("salicylic acid", "69-72-7")),
+            ]);
+
+        var findings = LimitFindings.Of(Formula(release, Soap, ("salicylic-acid", 2.5m)));
+
+        findings.Single(f => f.Id == "other-purpose").Status.ShouldBe(LimitStatus.Near);
+        findings.Single(f => f.Id == "preservative").Status.ShouldBe(LimitStatus.Unknown);
+        LimitFindings.Of(Formula(release, Soap, ("salicylic-acid", 3.1m))).ShouldContain(f => f.Status == LimitStatus.Exceeded);
     }
 }

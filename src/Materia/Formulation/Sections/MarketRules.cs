@@ -3,7 +3,7 @@ using Materia.Catalogue.Regulated;
 namespace Materia.Formulation.Sections;
 
 /// <summary>Whose rules count in a market.</summary>
-internal static class MarketRules
+public static class MarketRules
 {
     /// <summary>
     /// The law of the market first, then the trade's standards and opinions. Great Britain took the European regulation over and

@@ -26,7 +26,7 @@ internal static class ContentReading
     private static decimal Add(Ingredient ingredient, Amount share, Release release, List<ContentShare> shares, int depth, out bool isUnknown)
     {
         var inciNames = ingredient.Names.Where(n => n.Kind == NameKind.Inci).Select(n => n.Text.ToUpperInvariant()).ToList();
-        isUnknown = inciNames.Count > 1 && ingredient.Parts.Count == 0 && ingredient.Constituents.Count == 0;
+        isUnknown = inciNames.Exists(NamesSeveral) && ingredient.Parts.Count == 0 && ingredient.Constituents.Count == 0;
         shares.Add(new ContentShare(
             ingredient.CommonName(),
             ingredient.Parts.Count > 0 ? [] : [.. ingredient.Numbers.Where(n => n.Registry == Registry.Cas).Select(n => n.Number)],
@@ -99,6 +99,9 @@ internal static class ContentReading
         Math.Max(0, 100 - parts.Where((_, i) => i != place).Sum(p => p.Low ?? (IsExact(p) ? p.Typical : null) ?? 0));
 
     private static bool IsExact(Statement statement) => statement.Source == Own;
+
+    /// <summary>Whether a name lists several ingredients, as makers write a ready-made blend; two names of a record are synonyms.</summary>
+    private static bool NamesSeveral(string inciName) => inciName.Contains("(AND)", StringComparison.Ordinal) || inciName.Contains(';', StringComparison.Ordinal);
 
     /// <summary>Whether fragrance substances may be in a material without anybody saying so.</summary>
     private static bool MayHoldFragrance(Ingredient ingredient) =>

@@ -32,7 +32,7 @@ internal sealed class IngredientContents
     /// <summary>The share that may be fragrance substances which no statement names [%]; 0 for what holds none.</summary>
     public decimal Unaccounted { get; }
 
-    /// <summary>True for a mixture of several declared ingredients whose parts are not known: anything may be in it.</summary>
+    /// <summary>True for a mixture whose one name lists several ingredients and whose shares are not known: anything may be in it.</summary>
     public bool IsMixtureOfUnknownParts { get; }
 
     /// <summary>Every key under which something in the material may be named.</summary>

@@ -23,7 +23,7 @@ public static class LimitFindings
     {
         var index = LimitIndex.Of(formula.Release);
         var binding = index.Naming(formula).Where(l => Binds(l, formula)).ToList();
-        return [.. binding.Where(l => l.RatioGroup is null).Select(l => Single(l, formula, index))
+        return [.. binding.Where(l => l.RatioGroup is null).Select(l => Single(l, formula, index) is { } finding ? OtherUse.Weigh(finding, l, binding) : null)
             .Concat(binding.Where(l => l.RatioGroup is not null).GroupBy(l => (l.RatioGroup, l.Authority)).Select(g => RatioFinding.Of([.. g], formula)))
             .OfType<LimitFinding>()
             .OrderBy(f => f.Status)];

@@ -1,14 +1,13 @@
 using Materia.Api.Http;
 using Materia.Catalogue;
-using Materia.Catalogue.Regulated;
 using Materia.Formulation;
 
 namespace Materia.Api.Reference;
 
-/// <summary>Whose rules count in a market.</summary>
-internal static class MarketLaw
+/// <summary>The query parameter that names a market.</summary>
+internal static class MarketParameter
 {
-    /// <summary>The query parameter that names a market.</summary>
+    /// <summary>The parameter.</summary>
     /// <param name="description">What it does in the call.</param>
     public static QueryParameter Parameter(string description) => new("market", description) { Words = KebabCase<Market>.Words, Example = "eu" };
 
@@ -23,15 +22,4 @@ internal static class MarketLaw
 
         return markets.Count == 0 ? null : markets[0];
     }
-
-    /// <summary>
-    /// The law of the market, the trade's standards and opinions. Great Britain took the European regulation over and amends it by
-    /// itself, so that both stand side by side there.
-    /// </summary>
-    public static IReadOnlyList<Authority> Of(Market market) => market switch
-    {
-        Market.Uk => [Authority.Gb, Authority.Eu, Authority.Ifra, Authority.Opinion],
-        Market.Us => [Authority.Us, Authority.Ifra, Authority.Opinion],
-        _ => [Authority.Eu, Authority.Ifra, Authority.Opinion],
-    };
 }
