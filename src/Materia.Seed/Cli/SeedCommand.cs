@@ -3,13 +3,14 @@ using Materia.Seed.Schema;
 
 namespace Materia.Seed.Cli;
 
-/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c>, <c>load</c> and <c>inventory</c>.</summary>
+/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c>, <c>load</c>, <c>report</c> and <c>inventory</c>.</summary>
 public static class SeedCommand
 {
     internal const string Check = "check";
     internal const string Format = "format";
     internal const string Schema = "schema";
     internal const string Load = "load";
+    internal const string Report = "report";
     internal const string Inventory = "inventory";
 
     private const string Help =
@@ -21,6 +22,7 @@ public static class SeedCommand
           format     lay the files out in their canonical form
           schema     write the JSON Schemas of the files
           load       check, and publish the data as a release when it has no fault
+          report     print counts, grades, gaps and conflicts of data without faults; --format json for programs
           inventory  put the names of the official European inventory, exported as CSV, in place of those imported before;
                      what is wrong in a row is reported and put right or left out
 
@@ -31,7 +33,7 @@ public static class SeedCommand
         Exit code 0: done. 1: there are faults, nothing was loaded. 2: the command was not understood.
         """;
 
-    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load, Inventory];
+    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load, Report, Inventory];
 
     /// <summary>Runs a command line and gives its <see cref="ExitCode"/>.</summary>
     /// <param name="args">The command and what follows it.</param>
@@ -65,15 +67,16 @@ public static class SeedCommand
 
         return arguments.Command switch
         {
-            Check => Report(SeedCheck.Run(arguments.Directory), output, error),
-            Format => Report(SeedFormatter.Rewrite(arguments.Directory, path => output.WriteLine($"formatted {path}")), output, error),
+            Check => PrintFaults(SeedCheck.Run(arguments.Directory), output, error),
+            Format => PrintFaults(SeedFormatter.Rewrite(arguments.Directory, path => output.WriteLine($"formatted {path}")), output, error),
             Schema => WriteSchemas(arguments.Directory, output),
+            Report => await ReportCommand.RunAsync(arguments, output, error),
             _ => await LoadCommand.RunAsync(arguments, output, error, cancellation),
         };
     }
 
     /// <summary>Prints the faults, one a line, and their number.</summary>
-    internal static int Report(IReadOnlyList<SeedFault> faults, TextWriter output, TextWriter error)
+    internal static int PrintFaults(IReadOnlyList<SeedFault> faults, TextWriter output, TextWriter error)
     {
         foreach (var fault in faults)
         {
