@@ -86,6 +86,7 @@ internal static class SoundForm
         ('c', 'k') => ("k", 2),
         ('c', _) => (IsFront(next) ? "s" : "k", 1),
         ('q', _) => ("k", 1),
+        ('k', 'w') => ("ku", 2),
         ('x', _) => (first ? "s" : "ks", 1),
         ('z', _) => ("s", 1),
         ('p', 'h') => ("f", 2),

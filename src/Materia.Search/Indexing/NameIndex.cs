@@ -92,13 +92,13 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
 
     /// <summary>
     /// Grades the names that hold a word that sounds like this one, or that differs from it in its first letter only: another
-    /// letter, one lost or one too many. Neither numbers nor words of fewer than four letters are bent.
+    /// letter, one lost or one too many. Numbers are not bent, and words of fewer than four letters must sound the same.
     /// </summary>
     public void MarkAlike(string field, Word word, byte[] grades)
     {
         var typed = word.Plain;
         using var rented = cursors.Rent(field);
-        if (EditDistance.Forgiven(typed.Length) == 0 || word.IsNumber || rented.Cursor is not { } cursor)
+        if (typed.Length < WordsBySound.ShortestWord || word.IsNumber || rented.Cursor is not { } cursor)
         {
             return;
         }
@@ -106,7 +106,7 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
         var words = fieldWords.BySound(field);
         foreach (var sound in SoundForm.Of(typed))
         {
-            var most = EditDistance.Forgiven(sound.Length);
+            var most = EditDistance.Forgiven(Math.Min(sound.Length, typed.Length));
             foreach (var (candidate, alike) in words.OfSkeleton(SoundForm.Skeleton(sound)))
             {
                 if (EditDistance.Between(sound, candidate, most) is var distance && distance <= most)
@@ -114,6 +114,11 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
                     Mark(cursor, alike, grades, (byte)(Grade.Sound + distance));
                 }
             }
+        }
+
+        if (EditDistance.Forgiven(typed.Length) == 0)
+        {
+            return;
         }
 
         // Another first letter, and none: among the words that end as this one does from its second letter, or from its first.

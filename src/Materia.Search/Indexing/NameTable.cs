@@ -8,11 +8,13 @@ internal sealed class NameTable
     private readonly int[] firstName;
 
     private readonly IReadOnlyList<string>[] kindWords;
+    private readonly HashSet<string> allKindWords;
 
     private NameTable(IReadOnlyList<NamedRecord> records, List<IndexedName> names, int[] firstName)
     {
         Ids = [.. records.Select(r => r.Id)];
         kindWords = [.. records.Select(r => r.KindWords)];
+        allKindWords = kindWords.SelectMany(w => w).ToHashSet(StringComparer.Ordinal);
         Names = [.. names];
         this.firstName = firstName;
     }
@@ -34,7 +36,7 @@ internal sealed class NameTable
             foreach (var (text, kind, language) in records[ordinal].Names)
             {
                 var words = Wording.Of(text);
-                var name = new IndexedName(ordinal, text, kind, language, Word.Join(words).Plain, languages);
+                var name = new IndexedName(ordinal, text, kind, language, Word.Join(words).Plain, languages, records[ordinal].Names.Count);
                 names.Add(name);
                 index(name, words);
             }
@@ -47,6 +49,9 @@ internal sealed class NameTable
 
     /// <summary>The document numbers of a record's names: from the first up to, not including, the second.</summary>
     public (int First, int End) Span(int record) => (firstName[record], firstName[record + 1]);
+
+    /// <summary>True when the word says of what kind some record is.</summary>
+    public bool IsKindWord(Word word) => allKindWords.Contains(word.Plain);
 
     /// <summary>True when the word says of what kind the record is; it stands in none of its names.</summary>
     public bool IsOfKind(int record, Word word)

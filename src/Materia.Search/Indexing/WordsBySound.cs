@@ -5,15 +5,18 @@ namespace Materia.Search.Indexing;
 /// <summary>The words of a field by how they sound, and by all letters but the first, for spellings that typing errors don't explain.</summary>
 internal sealed class WordsBySound
 {
+    /// <summary>The fewest letters of a word that is compared by its sound.</summary>
+    public const int ShortestWord = 3;
+
     private readonly Dictionary<string, List<(string Sound, string Word)>> bySkeleton = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<string>> byRest = new(StringComparer.Ordinal);
 
-    /// <summary>Lists <paramref name="words"/>; numbers and words of fewer than four letters are left out, as nothing is forgiven in them.</summary>
+    /// <summary>Lists <paramref name="words"/>; numbers and words of one or two letters are left out, since too many sound like them.</summary>
     public WordsBySound(IEnumerable<string> words)
     {
         foreach (var word in words)
         {
-            if (EditDistance.Forgiven(word.Length) == 0 || char.IsAsciiDigit(word[0]))
+            if (word.Length < ShortestWord || char.IsAsciiDigit(word[0]))
             {
                 continue;
             }

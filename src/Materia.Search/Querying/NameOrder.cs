@@ -6,19 +6,20 @@ namespace Materia.Search.Querying;
 /// <remarks>
 /// Compared in turn: how the words match (<see cref="Tier"/>), how many typing errors, whether the name begins with the text (for
 /// unfinished words only), the name's length less a letter for each language in which the ingredient has names (not where the
-/// text is the whole name), the name's kind, the number of languages, the ingredient's id.
+/// text is the whole name), the name's kind, how many names the ingredient has (the most first, as it is the better known), the ingredient's id.
 /// </remarks>
 internal static class NameOrder
 {
     private const int LongestName = (1 << 10) - 1;
     private const int MostErrors = (1 << 6) - 1;
     private const int MostLanguages = (1 << 4) - 1;
-    private const int LanguagesPlace = 24;
-    private const int KindPlace = 28;
-    private const int LengthPlace = 32;
-    private const int BeginsPlace = 42;
-    private const int ErrorsPlace = 43;
-    private const int TierPlace = 49;
+    private const int MostSiblings = (1 << 6) - 1;
+    private const int SiblingsPlace = 24;
+    private const int KindPlace = 30;
+    private const int LengthPlace = 34;
+    private const int BeginsPlace = 44;
+    private const int ErrorsPlace = 45;
+    private const int TierPlace = 51;
 
     /// <summary>How the words of the text match, from best to least.</summary>
     public enum Tier
@@ -109,7 +110,7 @@ internal static class NameOrder
     public static long ToShow(long rank) =>
         (rank >> BeginsPlace << 14) | ((rank >> KindPlace & 0xF) << 10) | (rank >> LengthPlace & LongestName);
 
-    // 4 bits of tier, 6 of errors, 1, 10 of length, 4 of kind, 4 of languages, 24 of ordinal, which is the order of the ids.
+    // 4 bits of tier, 6 of errors, 1, 10 of length, 4 of kind, 6 of the number of names, 24 of ordinal, which is the order of the ids.
     private static long Pack(Tier tier, int errors, bool begins, IndexedName name)
     {
         var languages = Math.Min(name.Languages, MostLanguages);
@@ -119,7 +120,7 @@ internal static class NameOrder
             | ((begins ? 0L : 1L) << BeginsPlace)
             | ((long)(tier == Tier.Whole ? 0 : length) << LengthPlace)
             | ((long)name.Kind << KindPlace)
-            | ((long)(MostLanguages - languages) << LanguagesPlace)
+            | ((long)(MostSiblings - Math.Min(name.Siblings, MostSiblings)) << SiblingsPlace)
             | (uint)name.Ingredient;
     }
 }

@@ -28,13 +28,12 @@ internal static class Qualifiers
     // Short words for what names spell out.
     private static readonly FrozenDictionary<string, string> Written = new Dictionary<string, string>(StringComparer.Ordinal) { ["eo"] = "oil", ["vit"] = "vitamin" }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>
-    /// The text without such words and with shortened words written out; <see langword="null"/> where that changes nothing or
-    /// leaves nothing.
-    /// </summary>
-    public static TextQuery? Without(TextQuery query)
-    {
-        IReadOnlyList<Word> kept = [.. query.Words.Where(w => !Words.Contains(w.Plain)).Select(w => Written.TryGetValue(w.Plain, out var full) ? new Word(full) : w)];
-        return kept.Count == 0 || kept.SequenceEqual(query.Words) ? null : TextQuery.Of(kept);
-    }
+    /// <summary>The text without such words; <see langword="null"/> where it has none or nothing is left.</summary>
+    public static TextQuery? Without(TextQuery query) => Changed(query, [.. query.Words.Where(w => !Words.Contains(w.Plain))]);
+
+    /// <summary>The text with shortened words written out, <c>eo</c> as <c>oil</c>; <see langword="null"/> where it has none.</summary>
+    public static TextQuery? WrittenOut(TextQuery query) => Changed(query, [.. query.Words.Select(w => Written.TryGetValue(w.Plain, out var full) ? new Word(full) : w)]);
+
+    private static TextQuery? Changed(TextQuery query, Word[] words) =>
+        words.Length == 0 || words.SequenceEqual(query.Words) ? null : TextQuery.Of(words);
 }

@@ -7,10 +7,11 @@ namespace Materia.Search.Querying;
 /// Finds the ingredients that a text names. The ways are tried in turn, a later one only when those before find nothing, so a name
 /// as typed never stands among guesses:
 /// <list type="number">
-/// <item>as it is typed;</item>
-/// <item>with two words written as one, or one as two;</item>
+/// <item>as it is typed, or with shortened words written out;</item>
+/// <item>with two words written as one;</item>
 /// <item>the same without <see cref="Qualifiers"/>;</item>
 /// <item>with typing errors forgiven, with and then without qualifiers;</item>
+/// <item>with one word written as two, which for a misspelled word is the bolder guess: <c>beewax</c> is no "bee-free wax";</item>
 /// <item>by sound or with another first letter, with and then without qualifiers.</item>
 /// </list>
 /// </summary>
@@ -25,24 +26,45 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
             return typed;
         }
 
-        if (Respaced(query) is { } respaced)
+        if (Qualifiers.WrittenOut(query) is { } written)
         {
-            return respaced;
+            query = written;
+            typed = AsTyped(query);
+        }
+
+        if (typed.Ranked.Count > 0 || FirstFound(query.WithPairsJoined(IsWord), ref typed))
+        {
+            return typed;
         }
 
         var matches = new List<TextMatch> { typed };
         if (Qualifiers.Without(query) is { } bare)
         {
-            var without = AsTyped(bare) with { AsTyped = false };
-            if ((without.Ranked.Count > 0 ? without : Respaced(bare)) is { } found)
+            var without = AsTyped(bare);
+            if (without.Ranked.Count > 0 || FirstFound(bare.WithPairsJoined(IsWord), ref without))
             {
-                return found with { AsTyped = false };
+                return without with { AsTyped = false };
             }
 
             matches.Add(without);
         }
 
-        return Forgiving(matches, index.MarkNear) ?? Forgiving(matches, index.MarkAlike) ?? matches[0];
+        return Forgiving(matches, index.MarkNear) ?? Split(matches) ?? Forgiving(matches, index.MarkAlike) ?? matches[0];
+    }
+
+    private bool IsWord(Word word, bool last) => index.Holds(NameIndex.Fields.Word, word, last);
+
+    private bool FirstFound(IEnumerable<TextQuery> queries, ref TextMatch match)
+    {
+        var found = queries.Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
+        match = found ?? match;
+        return found is not null;
+    }
+
+    private TextMatch? Split(List<TextMatch> matches)
+    {
+        var found = matches.SelectMany(m => m.Query.WithWordsSplit(IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
+        return found is null ? null : found with { AsTyped = false };
     }
 
     /// <summary>The first of some matches that finds anything once more words are graded; all keep what was graded.</summary>
@@ -100,7 +122,7 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
 
         Span<byte> best = stackalloc byte[SearchRequest.MostWords];
         best = best[..grades.Words.Length];
-        for (var ingredient = 0; ingredient < names.Ids.Count; ingredient++)
+        foreach (var ingredient in Candidates(query, grades))
         {
             if (!MayMatch(ingredient, query, grades))
             {
@@ -115,6 +137,47 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         }
 
         return ranked;
+    }
+
+    /// <summary>
+    /// The ingredients that may match, in order: those with a name that is the whole text, and those with a name that holds the
+    /// rarest of the words. A word for a kind of material need not stand in a name, so it rules nothing out.
+    /// </summary>
+    private IEnumerable<int> Candidates(TextQuery query, Grades grades)
+    {
+        int[]? rarest = null;
+        for (var i = 0; i < grades.Words.Length; i++)
+        {
+            if (!names.IsKindWord(query.Words[i]) && (rarest is null || rarest.Length > 0))
+            {
+                var marked = Marked(grades.Words[i]);
+                rarest = rarest is null || marked.Length < rarest.Length ? marked : rarest;
+            }
+        }
+
+        if (rarest is null)
+        {
+            return Enumerable.Range(0, names.Ids.Count);
+        }
+
+        var whole = Marked(grades.Whole);
+        return whole.Length == 0 ? rarest : whole.Union(rarest).Order();
+    }
+
+    /// <summary>The ingredients of the names that are graded, each once.</summary>
+    private int[] Marked(byte[] grades)
+    {
+        var marked = new List<int>();
+        for (var at = grades.AsSpan().IndexOfAnyExcept(Grade.None); at >= 0;)
+        {
+            var ingredient = names.Names[at].Ingredient;
+            marked.Add(ingredient);
+            var end = names.Span(ingredient).End;
+            var next = grades.AsSpan(end).IndexOfAnyExcept(Grade.None);
+            at = next < 0 ? -1 : end + next;
+        }
+
+        return [.. marked];
     }
 
     /// <summary>

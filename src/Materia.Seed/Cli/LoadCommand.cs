@@ -17,7 +17,11 @@ internal static class LoadCommand
             return ExitCode.Usage;
         }
 
+        // Working out the database's model takes about as long as reading the files, and opens nothing.
+        await using var context = new MateriaContextFactory(settings).CreateDbContext();
+        var model = Task.Run(() => context.Model, cancellation);
         var result = SeedReader.Read(arguments.Directory);
+        await model;
         if (result.Content is not { } content)
         {
             return SeedCommand.PrintFaults(result.Faults, output, error);
@@ -25,7 +29,7 @@ internal static class LoadCommand
 
         try
         {
-            var outcome = await PublishAsync(content, settings, cancellation);
+            var outcome = await PublishAsync(content, context, cancellation);
             await output.WriteLineAsync(outcome.Changed
                 ? $"release {outcome.Number}: {content.Ingredients.Count} ingredients, {content.Sources.Count} sources"
                 : $"release {outcome.Number} holds this data already; nothing changed");
@@ -38,9 +42,8 @@ internal static class LoadCommand
         }
     }
 
-    private static async Task<PublishOutcome> PublishAsync(CatalogueContent content, DatabaseSettings settings, CancellationToken cancellation)
+    private static async Task<PublishOutcome> PublishAsync(CatalogueContent content, MateriaContext context, CancellationToken cancellation)
     {
-        await using var context = new MateriaContextFactory(settings).CreateDbContext();
         await MateriaDatabase.MigrateAsync(context, cancellation);
         return await new ReleaseStore(context).PublishAsync(content, ReleaseOrigin.Seed, DateTimeOffset.UtcNow, cancellation);
     }
