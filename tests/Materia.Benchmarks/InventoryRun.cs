@@ -38,7 +38,6 @@ internal static class InventoryRun
         using (index)
         {
             var held = (GC.GetTotalMemory(forceFullCollection: true) - before) / 1024.0 / 1024.0;
-            Print($"{Environment.ProcessorCount} processors; the processor time does not depend on what else runs");
             Print($"{entries.Count} entries, {file.Faults.Count} faults: read in {reading:0} ms, index built in {building:0} ms, {held:0} MB held");
             var random = new Random(1);
             var texts = Enumerable.Range(0, Searches + 200).Select(_ => Typed(entries[random.Next(entries.Count)].InciName, random)).ToList();

@@ -6,7 +6,7 @@ namespace Materia.Search.Querying;
 /// <remarks>
 /// Compared in turn: how the words match (<see cref="Tier"/>), how many typing errors, whether the name begins with the text (for
 /// unfinished words only), the name's length less a letter for each language in which the ingredient has names (not where the
-/// text is the whole name), the name's kind, how many names the ingredient has (the most first, as it is the better known), the ingredient's id.
+/// text is the whole name or unfinished), the name's kind, how many names the ingredient has (the most first, as it is the better known), the ingredient's id.
 /// </remarks>
 internal static class NameOrder
 {
@@ -113,7 +113,8 @@ internal static class NameOrder
     // 4 bits of tier, 6 of errors, 1, 10 of length, 4 of kind, 6 of the number of names, 24 of ordinal, which is the order of the ids.
     private static long Pack(Tier tier, int errors, bool begins, IndexedName name)
     {
-        var languages = Math.Min(name.Languages, MostLanguages);
+        // Of a word that many names share the better-known ingredient is meant; of a beginning, any name that begins so.
+        var languages = tier is Tier.Prefix or Tier.PrefixAcross ? 0 : Math.Min(name.Languages, MostLanguages);
         var length = Math.Min(name.Key.Length + MostLanguages - languages, LongestName);
         return ((long)tier << TierPlace)
             | ((long)Math.Min(errors, MostErrors) << ErrorsPlace)
