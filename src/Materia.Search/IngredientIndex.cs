@@ -112,7 +112,7 @@ public sealed class IngredientIndex : IDisposable
 
     private Suggestion Suggestion(int name)
     {
-        var (ingredient, text, kind, language, _) = names.Names[name];
-        return new Suggestion(text, names.Ids[ingredient], kind, language);
+        var found = names.Names[name];
+        return new Suggestion(found.Text, names.Ids[found.Ingredient], found.Kind, found.Language);
     }
 }

@@ -14,12 +14,12 @@ public sealed record MatchedName(string Text, MatchedNameKind Kind, string? Lang
 [JsonConverter(typeof(KebabCaseEnumConverter<MatchDegree>))]
 public enum MatchDegree
 {
-    /// <summary>The typed words are words of the name, or the typed text is the whole name; case and accents apart.</summary>
+    /// <summary>The typed words are words of the name, or the typed text is the whole name; case and accents apart, and words apart that say of what kind or quality the material is.</summary>
     Exact,
 
     /// <summary>The last typed word begins a word of the name.</summary>
     Prefix,
 
-    /// <summary>With a typing error forgiven.</summary>
+    /// <summary>With a typing error forgiven, or by its sound.</summary>
     Fuzzy,
 }

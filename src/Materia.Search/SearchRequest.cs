@@ -29,6 +29,17 @@ public sealed record SearchRequest
     /// <summary>Kingdoms, one of which it must come from.</summary>
     public IReadOnlyList<OriginKind> Origins { get; init; } = [];
 
+    /// <summary>
+    /// Kingdoms, none of which it or one of its parts may come from; one whose origin is not stated is not found. Without
+    /// <see cref="OriginKind.Animal"/> it is vegan as far as its own origin tells, and a synthetic material may still begin with tallow.
+    /// </summary>
+    public IReadOnlyList<OriginKind> ExcludedOrigins { get; init; } = [];
+
+    /// <summary>
+    /// Families of allergens, none of which it or one of its parts may be of; one whose origin is not stated is not found.
+    /// </summary>
+    public IReadOnlyList<AllergenFamily> ExcludedAllergens { get; init; } = [];
+
     /// <summary>Charges in water, one of which it must carry.</summary>
     public IReadOnlyList<IonicCharge> Charges { get; init; } = [];
 

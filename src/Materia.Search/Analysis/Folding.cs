@@ -34,7 +34,7 @@ internal sealed class Folding
 
         var lower = Rune.ToLowerInvariant(rune);
         var plain = Plain(lower);
-        return (plain, lower.Value switch { 'ä' => "ae", 'ö' or 'ø' => "oe", 'ü' => "ue", 'å' => "aa", _ => plain });
+        return (plain, lower.Value switch { 'ä' => "ae", 'ö' or 'ø' => "oe", 'ü' => "ue", 'å' => "aa", 'ç' => "s", _ => plain });
     }
 
     private string Plain(Rune lower)

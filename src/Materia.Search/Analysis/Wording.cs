@@ -45,6 +45,13 @@ internal sealed class Wording
 
     private void Take(Rune rune)
     {
+        // Most characters are plain letters and digits, which need no table and no string of their own.
+        if (rune.IsAscii && char.IsAsciiLetterOrDigit((char)rune.Value))
+        {
+            TakePlain(char.ToLowerInvariant((char)rune.Value));
+            return;
+        }
+
         if (Folding.IsIgnored(rune))
         {
             spelled.Append(Folding.SpelledMark(rune, plain.ToString()));
@@ -74,12 +81,22 @@ internal sealed class Wording
         spelled.Append(spelledForm);
     }
 
+    private void TakePlain(char letterOrDigit)
+    {
+        if (plain.Length > 0 && char.IsAsciiDigit(plain[^1]) != char.IsAsciiDigit(letterOrDigit))
+        {
+            Close();
+        }
+
+        plain.Append(letterOrDigit);
+        spelled.Append(letterOrDigit);
+    }
+
     private void Close()
     {
         if (plain.Length > 0)
         {
-            var (p, s) = (plain.ToString(), spelled.ToString());
-            pieces.Add(new Piece(new Word(p, s == p ? null : s), link));
+            pieces.Add(new Piece(new Word(plain.ToString(), plain.Equals(spelled) ? null : spelled.ToString()), link));
             link = Link.None;
         }
 

@@ -19,7 +19,9 @@ internal sealed class ComputedColumns
         columns = new()
         {
             [PropertyGroup.SolidAt20] = [.. melting.Select(m => Figures(m?.SolidAt20, Units.Percent))],
+            [PropertyGroup.SolidAt25] = [.. melting.Select(m => Figures(m?.SolidAt25, Units.Percent))],
             [PropertyGroup.SolidAt32] = [.. melting.Select(m => Figures(m?.SolidAt32, Units.Percent))],
+            [PropertyGroup.SolidAt35] = [.. melting.Select(m => Figures(m?.SolidAt35, Units.Percent))],
             [PropertyGroup.ClearPoint] = [.. melting.Select(m => Figures(m?.ClearPoint, Units.Celsius))],
         };
     }

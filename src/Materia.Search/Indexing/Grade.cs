@@ -15,6 +15,9 @@ internal static class Grade
     /// <summary>One typing error apart; each further error is one more.</summary>
     public const byte OneEdit = 3;
 
+    /// <summary>Sounds the same, or differs in the first letter only; each further letter of the sound that differs is one more.</summary>
+    public const byte Sound = 5;
+
     /// <summary>Keeps the better of the grade that is there and <paramref name="grade"/>.</summary>
     public static void Improve(ref byte present, byte grade)
     {

@@ -6,4 +6,6 @@ namespace Materia.Search.Indexing;
 /// <param name="Kind">What sort of name it is.</param>
 /// <param name="Language">Its language as a BCP 47 tag, where it has one.</param>
 /// <param name="Key">The folded name without its spaces, by which whole names are compared.</param>
-internal sealed record IndexedName(int Ingredient, string Text, MatchedNameKind Kind, string? Language, string Key);
+/// <param name="Languages">In how many languages the ingredient has names, see <see cref="NamedRecord.Languages"/>.</param>
+/// <param name="Siblings">How many names the ingredient has.</param>
+internal sealed record IndexedName(int Ingredient, string Text, MatchedNameKind Kind, string? Language, string Key, int Languages, int Siblings);

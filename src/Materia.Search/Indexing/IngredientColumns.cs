@@ -17,6 +17,7 @@ internal sealed class IngredientColumns
     {
         Kinds = [.. ingredients.Select(i => i.Kind)];
         Origins = [.. ingredients.Select(i => i.Origin?.From)];
+        OriginsHeld = new OriginsHeld(ingredients);
         Functions = [.. ingredients.Select(i => i.Functions.Select(f => f.Function).Distinct(StringComparer.Ordinal).ToArray())];
         Charges = [.. ingredients.Select(i => i.Charge?.Charge)];
         Groups = [.. ingredients.Select(i => i.SubstitutionGroups.Select(m => m.Group).Distinct(StringComparer.Ordinal).ToArray())];
@@ -29,6 +30,9 @@ internal sealed class IngredientColumns
 
     /// <summary>The kingdom that each comes from, where it is known.</summary>
     public OriginKind?[] Origins { get; }
+
+    /// <summary>The kingdoms and the families of allergens of each and its parts.</summary>
+    public OriginsHeld OriginsHeld { get; }
 
     /// <summary>The functions of each, none twice.</summary>
     public string[][] Functions { get; }

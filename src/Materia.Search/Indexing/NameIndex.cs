@@ -14,7 +14,7 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
 {
     // An empty index has no segment; any other has exactly one, see NameIndexWriter.
     private readonly TermCursors cursors = new(Segment(reader));
-    private readonly FieldWords byStart = new(Segment(reader));
+    private readonly FieldWords fieldWords = new(Segment(reader));
 
     /// <summary>The fields of a name's document.</summary>
     public static class Fields
@@ -77,16 +77,59 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
             return;
         }
 
-        var words = byStart.Of(field);
+        var words = fieldWords.ByStart(field);
         for (var length = typed.Length - errors; length <= typed.Length + errors; length++)
         {
             foreach (var near in words.Of(typed[0], length))
             {
-                if (EditDistance.Between(typed, near, errors) is var distance && distance <= errors && cursor.Terms.SeekExact(new BytesRef(near)))
+                if (EditDistance.Between(typed, near, errors) is var distance && distance <= errors)
                 {
-                    cursor.Mark(grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+                    Mark(cursor, near, grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
                 }
             }
+        }
+    }
+
+    /// <summary>
+    /// Grades the names that hold a word that sounds like this one, or that differs from it in its first letter only: another
+    /// letter, one lost or one too many. Numbers are not bent, and words of fewer than four letters must sound the same.
+    /// </summary>
+    public void MarkAlike(string field, Word word, byte[] grades)
+    {
+        var typed = word.Plain;
+        using var rented = cursors.Rent(field);
+        if (typed.Length < WordsBySound.ShortestWord || word.IsNumber || rented.Cursor is not { } cursor)
+        {
+            return;
+        }
+
+        var words = fieldWords.BySound(field);
+        foreach (var sound in SoundForm.Of(typed))
+        {
+            var most = EditDistance.Forgiven(Math.Min(sound.Length, typed.Length));
+            foreach (var (candidate, alike) in words.OfSkeleton(SoundForm.Skeleton(sound)))
+            {
+                if (EditDistance.Between(sound, candidate, most) is var distance && distance <= most)
+                {
+                    Mark(cursor, alike, grades, (byte)(Grade.Sound + distance));
+                }
+            }
+        }
+
+        if (EditDistance.Forgiven(typed.Length) == 0)
+        {
+            return;
+        }
+
+        // Another first letter, and none: among the words that end as this one does from its second letter, or from its first.
+        foreach (var alike in words.EndingWith(typed[1..]).Concat(words.EndingWith(typed)))
+        {
+            Mark(cursor, alike, grades, Grade.Sound);
+        }
+
+        if (EditDistance.Forgiven(typed.Length - 1) > 0)
+        {
+            Mark(cursor, typed[1..], grades, Grade.Sound);
         }
     }
 
@@ -120,11 +163,19 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
         }
     }
 
+    private static void Mark(TermCursor cursor, string word, byte[] grades, byte grade)
+    {
+        if (cursor.Terms.SeekExact(new BytesRef(word)))
+        {
+            cursor.Mark(grades, grade);
+        }
+    }
+
     private static void MarkExact(TermCursor? cursor, string spelling, byte[] grades)
     {
-        if (cursor is not null && cursor.Terms.SeekExact(new BytesRef(spelling)))
+        if (cursor is not null)
         {
-            cursor.Mark(grades, Grade.Exact);
+            Mark(cursor, spelling, grades, Grade.Exact);
         }
     }
 }

@@ -7,9 +7,14 @@ internal sealed class NameTable
 {
     private readonly int[] firstName;
 
-    private NameTable(IReadOnlyList<string> ids, List<IndexedName> names, int[] firstName)
+    private readonly IReadOnlyList<string>[] kindWords;
+    private readonly HashSet<string> allKindWords;
+
+    private NameTable(IReadOnlyList<NamedRecord> records, List<IndexedName> names, int[] firstName)
     {
-        Ids = ids;
+        Ids = [.. records.Select(r => r.Id)];
+        kindWords = [.. records.Select(r => r.KindWords)];
+        allKindWords = kindWords.SelectMany(w => w).ToHashSet(StringComparer.Ordinal);
         Names = [.. names];
         this.firstName = firstName;
     }
@@ -27,10 +32,11 @@ internal sealed class NameTable
         var firstName = new int[records.Count + 1];
         for (var ordinal = 0; ordinal < records.Count; ordinal++)
         {
+            var languages = records[ordinal].Languages;
             foreach (var (text, kind, language) in records[ordinal].Names)
             {
                 var words = Wording.Of(text);
-                var name = new IndexedName(ordinal, text, kind, language, Word.Join(words).Plain);
+                var name = new IndexedName(ordinal, text, kind, language, Word.Join(words).Plain, languages, records[ordinal].Names.Count);
                 names.Add(name);
                 index(name, words);
             }
@@ -38,9 +44,27 @@ internal sealed class NameTable
             firstName[ordinal + 1] = names.Count;
         }
 
-        return new NameTable([.. records.Select(r => r.Id)], names, firstName);
+        return new NameTable(records, names, firstName);
     }
 
     /// <summary>The document numbers of a record's names: from the first up to, not including, the second.</summary>
     public (int First, int End) Span(int record) => (firstName[record], firstName[record + 1]);
+
+    /// <summary>True when the word says of what kind some record is.</summary>
+    public bool IsKindWord(Word word) => allKindWords.Contains(word.Plain);
+
+    /// <summary>True when the word says of what kind the record is; it stands in none of its names.</summary>
+    public bool IsOfKind(int record, Word word)
+    {
+        var words = kindWords[record];
+        for (var i = 0; i < words.Count; i++)
+        {
+            if (string.Equals(words[i], word.Plain, StringComparison.Ordinal))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 }

@@ -7,8 +7,18 @@ namespace Materia.Search.Indexing;
 /// <param name="Id">The id.</param>
 /// <param name="FormerIds">Ids that once named it.</param>
 /// <param name="Names">Its names and numbers, the first of which heads it.</param>
-internal sealed record NamedRecord(string Id, IReadOnlyList<string> FormerIds, IReadOnlyList<(string Text, MatchedNameKind Kind, string? Language)> Names)
+/// <param name="KindWords">
+/// The folded words for the kind of material that it is, which people add to a name: <c>bentonite clay</c>, <c>lavender essential oil</c>.
+/// </param>
+internal sealed record NamedRecord(
+    string Id, IReadOnlyList<string> FormerIds, IReadOnlyList<(string Text, MatchedNameKind Kind, string? Language)> Names, IReadOnlyList<string> KindWords)
 {
+    /// <summary>
+    /// In how many languages it has names: a material that many languages have a word for is more likely to be the one that is
+    /// meant by a word that many names share.
+    /// </summary>
+    public int Languages => Names.Select(n => n.Language).OfType<string>().Distinct(StringComparer.Ordinal).Count();
+
     /// <summary>An ingredient of the catalogue.</summary>
     public static NamedRecord Of(Ingredient ingredient) => new(
         ingredient.Id,
@@ -16,7 +26,8 @@ internal sealed record NamedRecord(string Id, IReadOnlyList<string> FormerIds, I
         [
             .. ingredient.Names.Select(n => (n.Text, Kind(n.Kind), n.Language)),
             .. ingredient.Numbers.Select(n => (n.Number, n.Registry == Registry.Cas ? MatchedNameKind.Cas : MatchedNameKind.Ec, (string?)null)),
-        ]);
+        ],
+        KebabCase<IngredientKind>.Word(ingredient.Kind).Split('-'));
 
     /// <summary>An entry of the inventory of names; its INCI name is its id.</summary>
     public static NamedRecord Of(InventoryEntry entry)
@@ -26,7 +37,7 @@ internal sealed record NamedRecord(string Id, IReadOnlyList<string> FormerIds, I
         AddName(entry.PharmacopoeiaName, MatchedNameKind.Pharmacopoeia);
         names.AddRange(entry.CasNumbers.Select(n => (n, MatchedNameKind.Cas, (string?)null)));
         names.AddRange(entry.EcNumbers.Select(n => (n, MatchedNameKind.Ec, (string?)null)));
-        return new NamedRecord(entry.InciName, [], names);
+        return new NamedRecord(entry.InciName, [], names, []);
 
         void AddName(string? name, MatchedNameKind kind)
         {

@@ -1,5 +1,3 @@
-using Lucene.Net.Index;
-
 namespace Materia.Search.Indexing;
 
 /// <summary>
@@ -10,29 +8,9 @@ internal sealed class WordsByStart
 {
     private readonly Dictionary<(char First, int Length), string[]> words;
 
-    private WordsByStart(Dictionary<(char, int), string[]> words) => this.words = words;
-
-    /// <summary>Lists the words of a field; none where the index has no such field.</summary>
-    public static WordsByStart Of(AtomicReader? segment, string field)
-    {
-        var lists = new Dictionary<(char, int), List<string>>();
-        if (segment?.GetTerms(field)?.GetEnumerator() is { } terms)
-        {
-            while (terms.MoveNext())
-            {
-                var word = terms.Term.Utf8ToString();
-                var key = (word[0], word.Length);
-                if (!lists.TryGetValue(key, out var list))
-                {
-                    lists.Add(key, list = []);
-                }
-
-                list.Add(word);
-            }
-        }
-
-        return new WordsByStart(lists.ToDictionary(l => l.Key, l => l.Value.ToArray()));
-    }
+    /// <summary>Lists <paramref name="ofField"/>, none of which may be empty.</summary>
+    public WordsByStart(IEnumerable<string> ofField) =>
+        words = ofField.GroupBy(w => (w[0], w.Length)).ToDictionary(g => g.Key, g => g.ToArray());
 
     /// <summary>The words that begin with this letter and have this many, in ordinal order of their UTF-8.</summary>
     public ReadOnlySpan<string> Of(char first, int length) => words.GetValueOrDefault((first, length));

@@ -13,6 +13,8 @@ internal sealed class IngredientFilter
     private readonly FrozenSet<IngredientKind> kinds;
     private readonly FrozenSet<string> functions;
     private readonly FrozenSet<OriginKind> origins;
+    private readonly IReadOnlyList<OriginKind> excludedOrigins;
+    private readonly IReadOnlyList<AllergenFamily> excludedAllergens;
     private readonly FrozenSet<IonicCharge> charges;
     private readonly FrozenSet<string> groups;
     private readonly (PropertyGroup Group, DecimalRange Range)[] properties;
@@ -26,6 +28,8 @@ internal sealed class IngredientFilter
         kinds = request.Kinds.ToFrozenSet();
         functions = request.Functions.ToFrozenSet(StringComparer.Ordinal);
         origins = request.Origins.ToFrozenSet();
+        excludedOrigins = request.ExcludedOrigins;
+        excludedAllergens = request.ExcludedAllergens;
         charges = request.Charges.ToFrozenSet();
         groups = request.Groups.ToFrozenSet(StringComparer.Ordinal);
         properties = [.. request.Properties.OrderBy(p => p.Key).Select(p => (p.Key, p.Value))];
@@ -38,6 +42,7 @@ internal sealed class IngredientFilter
     public bool Accepts(int ingredient) =>
         (kinds.Count == 0 || kinds.Contains(columns.Kinds[ingredient]))
         && (origins.Count == 0 || (columns.Origins[ingredient] is { } origin && origins.Contains(origin)))
+        && columns.OriginsHeld.HoldsNone(ingredient, excludedOrigins, excludedAllergens)
         && (functions.Count == 0 || Array.Exists(columns.Functions[ingredient], functions.Contains))
         && (charges.Count == 0 || (columns.Charges[ingredient] is { } charge && charges.Contains(charge)))
         && (groups.Count == 0 || Array.Exists(columns.Groups[ingredient], groups.Contains))

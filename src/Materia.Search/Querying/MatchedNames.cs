@@ -68,8 +68,11 @@ internal static class MatchedNames
         var worst = new SortedDictionary<int, byte>();
         foreach (var grades in match.Grades.Words)
         {
-            var best = Enumerable.Range(first, end - first).Where(n => grades[n] != Grade.None).MinBy(n => grades[n]);
-            worst[best] = Math.Max(grades[best], worst.GetValueOrDefault(best));
+            // A word that only says of what kind the ingredient is stands in no name.
+            if (Enumerable.Range(first, end - first).Where(n => grades[n] != Grade.None).Cast<int?>().MinBy(n => grades[n!.Value]) is { } best)
+            {
+                worst[best] = Math.Max(grades[best], worst.GetValueOrDefault(best));
+            }
         }
 
         return [.. worst.Select(n => Describe(table.Names[n.Key], Degree(n.Value)))];

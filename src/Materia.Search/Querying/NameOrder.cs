@@ -5,11 +5,21 @@ namespace Materia.Search.Querying;
 /// <summary>Ranks matches of names: one number for each, the smaller the better, and no two ingredients with the same.</summary>
 /// <remarks>
 /// Compared in turn: how the words match (<see cref="Tier"/>), how many typing errors, whether the name begins with the text (for
-/// unfinished words only), the name's length, its kind, the ingredient's id.
+/// unfinished words only), the name's length less a letter for each language in which the ingredient has names (not where the
+/// text is the whole name or unfinished), the name's kind, how many names the ingredient has (the most first, as it is the better known), the ingredient's id.
 /// </remarks>
 internal static class NameOrder
 {
     private const int LongestName = (1 << 10) - 1;
+    private const int MostErrors = (1 << 6) - 1;
+    private const int MostLanguages = (1 << 4) - 1;
+    private const int MostSiblings = (1 << 6) - 1;
+    private const int SiblingsPlace = 24;
+    private const int KindPlace = 30;
+    private const int LengthPlace = 34;
+    private const int BeginsPlace = 44;
+    private const int ErrorsPlace = 45;
+    private const int TierPlace = 51;
 
     /// <summary>How the words of the text match, from best to least.</summary>
     public enum Tier
@@ -34,6 +44,12 @@ internal static class NameOrder
 
         /// <summary>All words stand in names of the ingredient when typing errors are forgiven.</summary>
         FuzzyAcross,
+
+        /// <summary>All words stand in one name by their sound or but for the first letter.</summary>
+        Sound,
+
+        /// <summary>All words stand in names of the ingredient by their sound or but for the first letter.</summary>
+        SoundAcross,
     }
 
     /// <summary>The rank of a match in one name, or <see langword="null"/> where a word is missing from it.</summary>
@@ -57,7 +73,7 @@ internal static class NameOrder
             errors += grade - Grade.Exact;
         }
 
-        var tier = worst switch { Grade.Exact => Tier.Exact, Grade.Prefix => Tier.Prefix, _ => Tier.Fuzzy };
+        var tier = worst switch { Grade.Exact => Tier.Exact, Grade.Prefix => Tier.Prefix, < Grade.Sound => Tier.Fuzzy, _ => Tier.Sound };
         var begins = tier != Tier.Prefix || name.Key.StartsWith(query.Whole.Plain, StringComparison.Ordinal);
         return Pack(tier, errors, begins, name);
     }
@@ -72,12 +88,12 @@ internal static class NameOrder
             errors += grade - Grade.Exact;
         }
 
-        var tier = worst switch { Grade.Exact => Tier.ExactAcross, Grade.Prefix => Tier.PrefixAcross, _ => Tier.FuzzyAcross };
+        var tier = worst switch { Grade.Exact => Tier.ExactAcross, Grade.Prefix => Tier.PrefixAcross, < Grade.Sound => Tier.FuzzyAcross, _ => Tier.SoundAcross };
         return Pack(tier, errors, true, first);
     }
 
     /// <summary>The tier of a rank.</summary>
-    public static Tier TierOf(long rank) => (Tier)(rank >> 45);
+    public static Tier TierOf(long rank) => (Tier)(rank >> TierPlace);
 
     /// <summary>How the text matched, as results say it.</summary>
     public static MatchDegree DegreeOf(long rank) => TierOf(rank) switch
@@ -91,15 +107,21 @@ internal static class NameOrder
     /// The rank for choosing which of an ingredient's equally good names to show: there the kind goes before the length, so that
     /// "sh" is completed to the common name rather than to a shorter synonym.
     /// </summary>
-    public static long ToShow(long rank) => (rank >> 38 << 14) | ((rank >> 24 & 0xF) << 10) | (rank >> 28 & LongestName);
+    public static long ToShow(long rank) =>
+        (rank >> BeginsPlace << 14) | ((rank >> KindPlace & 0xF) << 10) | (rank >> LengthPlace & LongestName);
 
-    // 3 bits of tier, 6 of errors (twelve words, three at most each), 1, 10 of length, 4 of kind, 24 of ordinal, which is the
-    // order of the ids.
-    private static long Pack(Tier tier, int errors, bool begins, IndexedName name) =>
-        ((long)tier << 45)
-        | ((long)errors << 39)
-        | ((begins ? 0L : 1L) << 38)
-        | ((long)Math.Min(name.Key.Length, LongestName) << 28)
-        | ((long)name.Kind << 24)
-        | (uint)name.Ingredient;
+    // 4 bits of tier, 6 of errors, 1, 10 of length, 4 of kind, 6 of the number of names, 24 of ordinal, which is the order of the ids.
+    private static long Pack(Tier tier, int errors, bool begins, IndexedName name)
+    {
+        // Of a word that many names share the better-known ingredient is meant; of a beginning, any name that begins so.
+        var languages = tier is Tier.Prefix or Tier.PrefixAcross ? 0 : Math.Min(name.Languages, MostLanguages);
+        var length = Math.Min(name.Key.Length + MostLanguages - languages, LongestName);
+        return ((long)tier << TierPlace)
+            | ((long)Math.Min(errors, MostErrors) << ErrorsPlace)
+            | ((begins ? 0L : 1L) << BeginsPlace)
+            | ((long)(tier == Tier.Whole ? 0 : length) << LengthPlace)
+            | ((long)name.Kind << KindPlace)
+            | ((long)(MostSiblings - Math.Min(name.Siblings, MostSiblings)) << SiblingsPlace)
+            | (uint)name.Ingredient;
+    }
 }

@@ -1,10 +1,19 @@
+using Materia.Search.Analysis;
 using Materia.Search.Indexing;
 
 namespace Materia.Search.Querying;
 
 /// <summary>
-/// Finds the ingredients that a text names: as it is typed, else with two words written as one, else with typing errors forgiven.
-/// A later way is tried only when the one before finds nothing, so a name as typed never stands among guesses.
+/// Finds the ingredients that a text names. The ways are tried in turn, a later one only when those before find nothing, so a name
+/// as typed never stands among guesses:
+/// <list type="number">
+/// <item>as it is typed, or with shortened words written out;</item>
+/// <item>with two words written as one;</item>
+/// <item>the same without <see cref="Qualifiers"/>;</item>
+/// <item>with typing errors forgiven, with and then without qualifiers;</item>
+/// <item>with one word written as two, which for a misspelled word is the bolder guess: <c>beewax</c> is no "bee-free wax";</item>
+/// <item>by sound or with another first letter, with and then without qualifiers.</item>
+/// </list>
 /// </summary>
 internal sealed class TextMatcher(NameTable names, NameIndex index)
 {
@@ -17,9 +26,72 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
             return typed;
         }
 
-        return query.WithPairsJoined((word, last) => index.Holds(NameIndex.Fields.Word, word, last))
-            .Select(AsTyped)
-            .FirstOrDefault(m => m.Ranked.Count > 0) ?? Nearly(typed);
+        if (Qualifiers.WrittenOut(query) is { } written)
+        {
+            query = written;
+            typed = AsTyped(query);
+        }
+
+        if (typed.Ranked.Count > 0 || FirstFound(query.WithPairsJoined(IsWord), ref typed))
+        {
+            return typed;
+        }
+
+        var matches = new List<TextMatch> { typed };
+        if (Qualifiers.Without(query) is { } bare)
+        {
+            var without = AsTyped(bare);
+            if (without.Ranked.Count > 0 || FirstFound(bare.WithPairsJoined(IsWord), ref without))
+            {
+                return without with { AsTyped = false };
+            }
+
+            matches.Add(without);
+        }
+
+        return Forgiving(matches, index.MarkNear) ?? Split(matches) ?? Forgiving(matches, index.MarkAlike) ?? matches[0];
+    }
+
+    private bool IsWord(Word word, bool last) => index.Holds(NameIndex.Fields.Word, word, last);
+
+    private bool FirstFound(IEnumerable<TextQuery> queries, ref TextMatch match)
+    {
+        var found = queries.Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
+        match = found ?? match;
+        return found is not null;
+    }
+
+    private TextMatch? Split(List<TextMatch> matches)
+    {
+        var found = matches.SelectMany(m => m.Query.WithWordsSplit(IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
+        return found is null ? null : found with { AsTyped = false };
+    }
+
+    /// <summary>The first of some matches that finds anything once more words are graded; all keep what was graded.</summary>
+    private TextMatch? Forgiving(List<TextMatch> matches, Action<string, Word, byte[]> mark)
+    {
+        for (var m = 0; m < matches.Count; m++)
+        {
+            var (query, grades) = (matches[m].Query, matches[m].Grades);
+            for (var i = 0; i < query.Words.Count; i++)
+            {
+                mark(NameIndex.Fields.Word, query.Words[i], grades.Words[i]);
+            }
+
+            matches[m] = matches[m] with { Ranked = Rank(query, grades), AsTyped = false };
+            if (matches[m].Ranked.Count > 0)
+            {
+                return matches[m];
+            }
+        }
+
+        return null;
+    }
+
+    private TextMatch? Respaced(TextQuery query)
+    {
+        bool IsWord(Word word, bool last) => index.Holds(NameIndex.Fields.Word, word, last);
+        return query.WithPairsJoined(IsWord).Concat(query.WithWordsSplit(IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
     }
 
     private TextMatch AsTyped(TextQuery query)
@@ -40,16 +112,6 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         return new TextMatch(query, grades, ranked, ranked.Count > 0);
     }
 
-    private TextMatch Nearly(TextMatch typed)
-    {
-        for (var i = 0; i < typed.Query.Words.Count; i++)
-        {
-            index.MarkNear(NameIndex.Fields.Word, typed.Query.Words[i], typed.Grades.Words[i]);
-        }
-
-        return typed with { Ranked = Rank(typed.Query, typed.Grades), AsTyped = false };
-    }
-
     private List<RankedIngredient> Rank(TextQuery query, Grades grades)
     {
         var ranked = new List<RankedIngredient>();
@@ -60,9 +122,9 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
 
         Span<byte> best = stackalloc byte[SearchRequest.MostWords];
         best = best[..grades.Words.Length];
-        for (var ingredient = 0; ingredient < names.Ids.Count; ingredient++)
+        foreach (var ingredient in Candidates(query, grades))
         {
-            if (!MayMatch(ingredient, grades))
+            if (!MayMatch(ingredient, query, grades))
             {
                 continue;
             }
@@ -77,19 +139,68 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         return ranked;
     }
 
-    /// <summary>False when some word is in no name of the ingredient, which most ingredients are settled by at once.</summary>
-    private bool MayMatch(int ingredient, Grades grades)
+    /// <summary>
+    /// The ingredients that may match, in order: those with a name that is the whole text, and those with a name that holds the
+    /// rarest of the words. A word for a kind of material need not stand in a name, so it rules nothing out.
+    /// </summary>
+    private IEnumerable<int> Candidates(TextQuery query, Grades grades)
+    {
+        int[]? rarest = null;
+        for (var i = 0; i < grades.Words.Length; i++)
+        {
+            if (!names.IsKindWord(query.Words[i]) && (rarest is null || rarest.Length > 0))
+            {
+                var marked = Marked(grades.Words[i]);
+                rarest = rarest is null || marked.Length < rarest.Length ? marked : rarest;
+            }
+        }
+
+        if (rarest is null)
+        {
+            return Enumerable.Range(0, names.Ids.Count);
+        }
+
+        var whole = Marked(grades.Whole);
+        return whole.Length == 0 ? rarest : whole.Union(rarest).Order();
+    }
+
+    /// <summary>The ingredients of the names that are graded, each once.</summary>
+    private int[] Marked(byte[] grades)
+    {
+        var marked = new List<int>();
+        for (var at = grades.AsSpan().IndexOfAnyExcept(Grade.None); at >= 0;)
+        {
+            var ingredient = names.Names[at].Ingredient;
+            marked.Add(ingredient);
+            var end = names.Span(ingredient).End;
+            var next = grades.AsSpan(end).IndexOfAnyExcept(Grade.None);
+            at = next < 0 ? -1 : end + next;
+        }
+
+        return [.. marked];
+    }
+
+    /// <summary>
+    /// False when some word neither stands in a name of the ingredient nor says of what kind it is, which most ingredients are
+    /// settled by at once, and when no word stands in a name.
+    /// </summary>
+    private bool MayMatch(int ingredient, TextQuery query, Grades grades)
     {
         var (first, end) = names.Span(ingredient);
-        foreach (var word in grades.Words)
+        var named = false;
+        for (var i = 0; i < grades.Words.Length; i++)
         {
-            if (!word.AsSpan(first, end - first).ContainsAnyExcept(Grade.None))
+            if (grades.Words[i].AsSpan(first, end - first).ContainsAnyExcept(Grade.None))
+            {
+                named = true;
+            }
+            else if (!names.IsOfKind(ingredient, query.Words[i]))
             {
                 return grades.Whole.AsSpan(first, end - first).ContainsAnyExcept(Grade.None);
             }
         }
 
-        return true;
+        return named;
     }
 
     private RankedIngredient? Best(int ingredient, TextQuery query, Grades grades, Span<byte> best)
@@ -119,6 +230,14 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         if (bestRank < long.MaxValue)
         {
             return new RankedIngredient(ingredient, bestRank, shown);
+        }
+
+        for (var i = 0; i < best.Length; i++)
+        {
+            if (best[i] == Grade.None && names.IsOfKind(ingredient, query.Words[i]))
+            {
+                best[i] = Grade.Exact;
+            }
         }
 
         return first == end || best.Contains(Grade.None)

@@ -32,8 +32,14 @@ public enum PropertyGroup
     /// <summary>Computed solid content at 20 °C, once well crystallised [%].</summary>
     SolidAt20,
 
+    /// <summary>Computed solid content at 25 °C [%].</summary>
+    SolidAt25,
+
     /// <summary>Computed solid content at 32 °C, the temperature of skin [%].</summary>
     SolidAt32,
+
+    /// <summary>Computed solid content at 35 °C [%].</summary>
+    SolidAt35,
 
     /// <summary>Computed clear point [Cel]; measured ones are among <see cref="Melting"/>.</summary>
     ClearPoint,

@@ -63,8 +63,14 @@ public enum SortKey
     /// <summary>The computed solid content at 20 °C.</summary>
     SolidAt20,
 
+    /// <summary>The computed solid content at 25 °C.</summary>
+    SolidAt25,
+
     /// <summary>The computed solid content at 32 °C.</summary>
     SolidAt32,
+
+    /// <summary>The computed solid content at 35 °C.</summary>
+    SolidAt35,
 
     /// <summary>The computed clear point.</summary>
     ClearPoint,

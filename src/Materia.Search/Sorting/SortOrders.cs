@@ -22,7 +22,9 @@ internal sealed class SortOrders
         AddFigure(SortKey.Density, PropertyGroup.Density);
         AddFigure(SortKey.Viscosity, PropertyGroup.Viscosity);
         AddFigure(SortKey.SolidAt20, PropertyGroup.SolidAt20);
+        AddFigure(SortKey.SolidAt25, PropertyGroup.SolidAt25);
         AddFigure(SortKey.SolidAt32, PropertyGroup.SolidAt32);
+        AddFigure(SortKey.SolidAt35, PropertyGroup.SolidAt35);
         AddFigure(SortKey.ClearPoint, PropertyGroup.ClearPoint);
         AddFigure(SortKey.Hlb, PropertyGroup.Hlb);
         AddFigure(SortKey.CationExchangeCapacity, PropertyGroup.CationExchangeCapacity);

@@ -70,7 +70,7 @@ public class DecimalRangeTests
     [Fact]
     public void TryParse_NameOfAGroup_FindsTheGroup()
     {
-        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic", "solidAt20", "solidAt32", "clearPoint",
+        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic", "solidAt20", "solidAt25", "solidAt32", "solidAt35", "clearPoint",
                 "hlb", "cationExchangeCapacity", "swelling", "shelfLife", "effectivePh", "molarMass", "flashPoint"]);
         foreach (var group in PropertyGroups.All)
         {

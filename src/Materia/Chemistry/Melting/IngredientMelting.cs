@@ -51,7 +51,12 @@ public static class IngredientMelting
         // The level as the clear point of a blend has it.
         var equilibrium = new PhaseEquilibrium(species.System(ClassTable.Of));
         var level = Math.Min(1, equilibrium.SolidContentAt(10) / 20);
-        return new(equilibrium.SolidContentAt(20), equilibrium.SolidContentAt(32), TemperatureAt(equilibrium, level));
+        return new(
+            equilibrium.SolidContentAt(20),
+            equilibrium.SolidContentAt(25),
+            equilibrium.SolidContentAt(32),
+            equilibrium.SolidContentAt(35),
+            TemperatureAt(equilibrium, level));
     }
 
     private static BlendMelting WorkOut(Ingredient ingredient, Release release)
