@@ -1,3 +1,5 @@
+using Materia.Catalogue.Regulated;
+
 namespace Materia.Catalogue;
 
 /// <summary>Everything that a release holds, each list in the order of its key (ordinal).</summary>
@@ -17,4 +19,10 @@ public sealed record CatalogueContent
 
     /// <summary>The substitution groups, in the order of the table.</summary>
     public IReadOnlyList<SubstitutionGroup> SubstitutionGroups { get; init; } = [];
+
+    /// <summary>The limits, in the order of the table.</summary>
+    public IReadOnlyList<Limit> Limits { get; init; } = [];
+
+    /// <summary>The fragrance allergens, in the order of the table.</summary>
+    public IReadOnlyList<Allergen> Allergens { get; init; } = [];
 }

@@ -17,6 +17,12 @@ public sealed record ProductUse : Statement
     /// <summary>The part of the body it is used on.</summary>
     public required BodySite Site { get; init; }
 
+    /// <summary>The category of the fragrance standards, such as <c>5A</c>; absent where the standards do not place it.</summary>
+    public string? IfraCategory { get; init; }
+
+    /// <summary>What to know before it is used on children or near the eyes.</summary>
+    public string? Caution { get; init; }
+
     /// <summary>What it is and how it is used, in a sentence.</summary>
     public required string Description { get; init; }
 }

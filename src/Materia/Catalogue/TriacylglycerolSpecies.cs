@@ -20,7 +20,7 @@ public static class TriacylglycerolSpecies
         var species = new List<string>();
         foreach (var part in name.Split(Joint))
         {
-            if (Chains(part) is not [var first, var middle, var last])
+            if (Chains(part) is not var (first, middle, last))
             {
                 return null;
             }
@@ -31,14 +31,16 @@ public static class TriacylglycerolSpecies
         return species;
     }
 
-    private static List<string>? Chains(string part)
+    /// <summary>The letters of the three chains of one species such as <c>LaMP</c>, in order; <see langword="null"/> when it is not three known ones.</summary>
+    public static (string First, string Middle, string Last)? Chains(string species)
     {
-        var chains = new List<string>();
-        for (var i = 0; i < part.Length; i += chains[^1].Length)
+        ArgumentNullException.ThrowIfNull(species);
+        var chains = new List<string>(3);
+        for (var i = 0; i < species.Length; i += chains[^1].Length)
         {
-            var length = i + 1 < part.Length && char.IsAsciiLetterLower(part[i + 1]) ? 2 : 1;
-            var letter = part.Substring(i, length);
-            if (!Letters.Contains(letter, StringComparer.Ordinal))
+            var length = i + 1 < species.Length && char.IsAsciiLetterLower(species[i + 1]) ? 2 : 1;
+            var letter = species.Substring(i, length);
+            if (chains.Count == 3 || !Letters.Contains(letter, StringComparer.Ordinal))
             {
                 return null;
             }
@@ -46,6 +48,6 @@ public static class TriacylglycerolSpecies
             chains.Add(letter);
         }
 
-        return chains;
+        return chains is [var first, var middle, var last] ? (first, middle, last) : null;
     }
 }

@@ -17,11 +17,11 @@ public sealed record ExplainedStep
 }
 
 /// <summary>A stored figure that went into a computation.</summary>
-/// <param name="Ingredient">The id of the ingredient, or its name when it is the maker's own.</param>
+/// <param name="Ingredient">The id of the ingredient, or its name when it is the maker's own; for a figure of a pure species, the species.</param>
 /// <param name="What">What the figure is, such as <c>18:1n-9</c> or <c>density at 20 Cel</c>.</param>
 /// <param name="Value">The value used.</param>
 /// <param name="Unit">The UCUM code of its unit.</param>
-/// <param name="Evidence">Its grade as a kebab-case word.</param>
-/// <param name="Source">The key of its source, or <c>own</c> when it came with the formula.</param>
+/// <param name="Evidence">Its grade as a kebab-case word; <c>set-by-method</c> for a figure that a method sets.</param>
+/// <param name="Source">The key of its source or method, or <c>own</c> when it came with the formula.</param>
 /// <param name="Locator">Where in the source.</param>
 public sealed record UsedFigure(string Ingredient, string What, double Value, string Unit, string Evidence, string Source, string? Locator);

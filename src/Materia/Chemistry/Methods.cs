@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Materia.Catalogue;
 using Materia.Chemistry.MethodTexts;
 
 namespace Materia.Chemistry;
@@ -8,7 +9,7 @@ public static class Methods
 {
     /// <summary>The methods by id.</summary>
     public static FrozenDictionary<string, Method> All { get; } =
-        new[] { CompositionMethods.All, TitrationMethods.All, DensityMethods.All, MeltingMethods.All, FlowMethods.All, OxidationMethods.All }
+        new[] { CompositionMethods.All, TitrationMethods.All, DensityMethods.All, MeltingMethods.All, FlowMethods.All, OxidationMethods.All, PreservationMethods.All, EmulsionMethods.All }
             .SelectMany(m => m)
             .ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
 }

@@ -23,6 +23,22 @@ public sealed record Formula
 
     /// <summary>How far it is whipped.</summary>
     public Whip? Whip { get; init; }
+
+    /// <summary>The pH of the finished product, measured; it decides how well acids preserve.</summary>
+    public MeasuredPh? Ph { get; init; }
+}
+
+/// <summary>A measured pH: one value, or the range that the product is held in.</summary>
+public sealed record MeasuredPh
+{
+    /// <summary>The value, 0 to 14; it counts as ±0.2, the error of a test strip.</summary>
+    public decimal? Value { get; init; }
+
+    /// <summary>The lower end of the range; stands with <see cref="High"/> in place of a value.</summary>
+    public decimal? Low { get; init; }
+
+    /// <summary>The upper end of the range.</summary>
+    public decimal? High { get; init; }
 }
 
 /// <summary>How far a product is whipped.</summary>

@@ -1,7 +1,10 @@
 using Materia.Catalogue;
 using Materia.Chemistry;
+using Materia.Chemistry.Preserving;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Normalising;
+using Materia.Formulation.Sections;
+using Materia.Regulation;
 
 namespace Materia.Formulation;
 
@@ -19,6 +22,7 @@ public sealed class NormalisedFormula
         Lines = lines;
         Batch = batch;
         OverrunPercent = submitted.Whip?.OverrunPercent;
+        Ph = submitted.Ph is { } ph ? PhRange.Of(ph.Value, ph.Low, ph.High) : null;
         Notes = notes;
     }
 
@@ -39,6 +43,9 @@ public sealed class NormalisedFormula
 
     /// <summary>The gain in volume by whipping [%], where it was given.</summary>
     public decimal? OverrunPercent { get; }
+
+    /// <summary>The measured pH, where it was given.</summary>
+    public PhRange? Ph { get; }
 
     /// <summary>What was taken otherwise than it was written, in sentences.</summary>
     public IReadOnlyList<string> Notes { get; }
@@ -81,24 +88,34 @@ public sealed class NormalisedFormula
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>
     public Blend Blend(Release release, EvaluationOptions? options = null)
     {
-        var order = new List<string>();
-        var fractions = new Dictionary<string, (decimal Percent, Ingredient Ingredient)>(StringComparer.Ordinal);
+        options ??= new();
+        return new Blend(
+            [.. Materials().Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
+            release, options.Explain, options.MeltingModel, options.ExplainAt);
+    }
+
+    /// <summary>The formula as rules see it: the same materials, with exact shares.</summary>
+    public RegulatedFormula Regulated(Release release, DateOnly asOf) =>
+        new([.. Materials().Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+
+    private List<(decimal Percent, Ingredient Ingredient)> Materials()
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        var materials = new List<(decimal Percent, Ingredient Ingredient)>();
         foreach (var (part, percent) in Lines.SelectMany(l => l.Parts.Select(p => (p, p.Share * l.Percent))))
         {
-            var id = part.Ingredient.Id;
-            if (fractions.TryGetValue(id, out var sum))
+            if (places.TryGetValue(part.Ingredient.Id, out var place))
             {
-                fractions[id] = (sum.Percent + percent, part.Ingredient);
+                materials[place] = (materials[place].Percent + percent, part.Ingredient);
             }
             else
             {
-                order.Add(id);
-                fractions.Add(id, (percent, part.Ingredient));
+                places.Add(part.Ingredient.Id, materials.Count);
+                materials.Add((percent, part.Ingredient));
             }
         }
 
-        options ??= new();
-        return new Blend([.. order.Select(id => new BlendComponent(id, (double)(fractions[id].Percent / 100), fractions[id].Ingredient))], release, options.Explain, options.MeltingModel, options.ExplainAt);
+        return materials;
     }
 }
 

@@ -7,7 +7,9 @@ namespace Materia.Api.Tests.Evaluations;
 /// <summary>Evaluations over HTTP, on the shipped catalogue.</summary>
 public abstract class EvaluationTests(ServedApi api)
 {
-    private static readonly string[] Sections = ["formula", "fattyAcids", "iodineValue", "saponificationValue", "melting", "density", "flow", "oxidation", "batch", "coverage"];
+    private static readonly string[] Sections =
+        ["formula", "fattyAcids", "iodineValue", "saponificationValue", "melting", "density", "flow", "oxidation", "emulsion", "preservation",
+        "limits", "allergens", "compositionGaps", "declaration", "naturalOrigin", "batch", "cautions", "coverage"];
 
     [Fact]
     public async Task Post_DocumentedExample_GivesEverySection()

@@ -33,6 +33,23 @@ public class ExplanationTests
     }
 
     [Fact]
+    public void MeltingSteps_EveryInput_NamesSourceAndGrade()
+    {
+        var steps = BlendMelting.Of(TestFat.Explained([.. Parts(), (SeedCatalogue.Ingredient("beeswax"), 0.1), (SeedCatalogue.Ingredient("cetyl-alcohol"), 0.1)])).Steps!;
+        var inputs = steps.SelectMany(s => s.Inputs).ToList();
+        string[] grades = ["published", "secondary", "common-practice", "memory", "set-by-method"];
+
+        inputs.ShouldAllBe(i => grades.Contains(i.Evidence));
+        inputs.ShouldAllBe(i => i.Evidence == "set-by-method" ? Methods.All.ContainsKey(i.Source) : SeedCatalogue.Release.FindSource(i.Source) != null);
+
+        // SOS melts at 43.0 °C in print (arishima-1991, abstract, read); its heat is the correlation's, seen at second hand.
+        inputs.ShouldContain(i => i.Ingredient == "SOS" && i.What == "melting point" && i.Source == "arishima-1991" && i.Evidence == "published");
+        inputs.ShouldContain(i => i.Ingredient == "SOS" && i.What == "enthalpy of fusion" && i.Source == "wesdorp-1990" && i.Evidence == "secondary");
+        steps.Single(s => s.What.StartsWith("Most abundant", StringComparison.Ordinal)).Arithmetic.ShouldContain("arishima-1991, published");
+        steps.Single(s => s.What.StartsWith("Pure", StringComparison.Ordinal)).Arithmetic.ShouldContain("[wesdorp-1990, secondary]");
+    }
+
+    [Fact]
     public void Steps_NotAskedFor_AreLeftOut()
     {
         var blend = TestFat.Blend(Parts());

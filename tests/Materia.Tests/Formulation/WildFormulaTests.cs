@@ -65,7 +65,7 @@ public sealed class WildFormulaTests
                     if (NormalisedFormula.Create(formula, TestCatalogue.Release).Formula is { } normalised)
                     {
                         var evaluation = Evaluator.Evaluate(normalised, TestCatalogue.Release, new() { Explain = true });
-                        JsonSerializer.Serialize(evaluation, FormulationJson.Options).ShouldNotContain("NaN");
+                        JsonSerializer.Serialize(evaluation, FormulationJson.Options).ShouldNotContain("NaN", Case.Sensitive);
                         Interlocked.Increment(ref taken);
                     }
                 }

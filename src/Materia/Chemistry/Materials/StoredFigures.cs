@@ -41,6 +41,10 @@ internal static class StoredFigures
     public static UsedFigure Cite(string name, FattyAcidShare share) =>
         Cite(name, share, share.Acid, (double)(share.Typical ?? (((share.Low ?? 0) + (share.High ?? 0)) / 2)), Units.Percent);
 
+    /// <summary>One share of a table of triacylglycerols as the steps of an explanation name it.</summary>
+    public static UsedFigure Cite(string name, TriacylglycerolShare share) =>
+        Cite(name, share, share.Species, (double)(share.Typical ?? (((share.Low ?? 0) + (share.High ?? 0)) / 2)), Units.Percent);
+
     private static UsedFigure Cite(string name, Statement statement, string what, double value, string unit) =>
         new(name, what, value, unit, KebabCase<Evidence>.Word(statement.Evidence), statement.Source, statement.Locator);
 

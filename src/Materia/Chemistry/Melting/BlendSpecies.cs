@@ -5,7 +5,10 @@ namespace Materia.Chemistry.Melting;
 /// <param name="moles">Amount of each species [mol per gram of formula].</param>
 public sealed class BlendSpecies(MeltingSpace space, double[] moles)
 {
-    private SpeciesColumns? grouped;
+    private SpeciesColumns? columns;
+
+    /// <summary>The model that the blend is worked out with.</summary>
+    public required MeltingModel Model { get; init; }
 
     /// <summary>Share of the formula that melts and whose species are known [1].</summary>
     public required double FatMass { get; init; }
@@ -45,8 +48,7 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
             var pure = space.Species[i];
             if (moles[i] > 0 && pure.Class != CrystalClass.Liquid)
             {
-                var melting = pure.MeltingPoint + ClassTable.Of(pure.Class).TemperatureShift + 273.15;
-                var logK = 1000 * pure.EnthalpyOfFusion / SpeciesSystem.GasConstant * ((1 / kelvin) - (1 / melting));
+                var logK = pure.LogKAt(kelvin, ClassTable.Of(pure.Class).TemperatureShift);
                 var share = equilibrium.SolidShare(pure.Class, logK, moles[i] / total);
                 if (share > 0)
                 {
@@ -56,7 +58,7 @@ public sealed class BlendSpecies(MeltingSpace space, double[] moles)
         }
     }
 
-    /// <summary>The system to solve, rare species grouped unless <paramref name="group"/> is false.</summary>
-    public SpeciesSystem System(Func<CrystalClass, ClassParameters> parameters, bool group = true) =>
-        new(group ? grouped ??= SpeciesColumns.Of(space, moles, group: true) : SpeciesColumns.Of(space, moles, group: false), parameters);
+    /// <summary>The system to solve.</summary>
+    /// <param name="parameters">The parameters of the blend's model, or of an edge of its band.</param>
+    public SpeciesSystem System(Func<CrystalClass, ClassParameters> parameters) => new(columns ??= SpeciesColumns.Of(space, moles, Model), parameters);
 }

@@ -21,11 +21,15 @@ public static class ClassTable
     /// <summary>Classes of the pseudo-components of natural waxes.</summary>
     private static readonly ClassParameters Waxes = new(Polymorph.Beta, 0, 0.30, 1);
 
+    /// <summary>The n-alkanes of a wax: one ideal solid solution.</summary>
+    private static readonly ClassParameters Alkanes = new(Polymorph.Beta, 0, 1, 1);
+
     /// <summary>The parameters of <paramref name="class"/> in the recommended model.</summary>
     public static ClassParameters Of(CrystalClass @class) => @class switch
     {
         CrystalClass.Lauric => LauricChain,
         CrystalClass.Alcohol => Alcohols,
+        CrystalClass.Paraffin => Alkanes,
         CrystalClass.FreeAcid or CrystalClass.HydroxyFat => Separate,
         CrystalClass.WaxEster or CrystalClass.Alkane or CrystalClass.WaxAcid or CrystalClass.WaxHydroxyEster => Waxes,
         _ => LongChain,

@@ -34,8 +34,11 @@ public enum CrystalClass
     /// <summary>Wax esters.</summary>
     WaxEster,
 
-    /// <summary>Alkanes of natural waxes and paraffin.</summary>
+    /// <summary>Alkanes of natural waxes.</summary>
     Alkane,
+
+    /// <summary>The n-alkanes of paraffin wax, which crystallise as one solid solution.</summary>
+    Paraffin,
 
     /// <summary>Free acids of natural waxes, C24 and longer.</summary>
     WaxAcid,

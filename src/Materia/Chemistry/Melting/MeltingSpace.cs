@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Runtime.CompilerServices;
 using Materia.Catalogue;
 
@@ -16,18 +17,26 @@ public sealed class MeltingSpace
 
     private MeltingSpace(Release release, IEnumerable<Ingredient> ingredients)
     {
-        var described = ingredients.Select(i => (Ingredient: i, Species: SpeciesOfIngredient.Of(i, release))).ToList();
+        var described = ingredients.Select(i => (Ingredient: i, Species: Known.TryGetValue(release, out var known) && known.entries.TryGetValue(i, out var entry)
+            ? entry.Description
+            : SpeciesOfIngredient.Of(i, release))).ToList();
         Species = [.. described
-            .SelectMany(d => d.Species.Species.Select(s => s.Species))
+            .SelectMany(d => d.Species.Species.Concat(d.Species.Softest ?? []).Concat(d.Species.Firmest ?? []).Select(s => s.Species))
             .DistinctBy(s => (s.Class, s.Name))
             .OrderBy(s => s.Class)
             .ThenBy(s => s.MeltingPoint)
             .ThenBy(s => s.Name, StringComparer.Ordinal)];
         bins = new SpeciesBins(Species);
         var number = Species.Index().ToDictionary(p => (p.Item.Class, p.Item.Name), p => p.Index);
+        (int, double)[] Numbered(IReadOnlyList<(PureSpecies Species, double MolesPerGram)> amounts) =>
+            [.. amounts.Select(s => (number[(s.Species.Class, s.Species.Name)], s.MolesPerGram))];
         entries = described.ToDictionary<(Ingredient Ingredient, IngredientSpecies Species), Ingredient, Entry>(
             d => d.Ingredient,
-            d => new Entry(d.Species, [.. d.Species.Species.Select(s => (number[(s.Species.Class, s.Species.Name)], s.MolesPerGram))]),
+            d =>
+            {
+                var usual = Numbered(d.Species.Species);
+                return new Entry(d.Species, usual, d.Species.Softest is { } soft ? Numbered(soft) : usual, d.Species.Firmest is { } firm ? Numbered(firm) : usual);
+            },
             ReferenceEqualityComparer.Instance);
     }
 
@@ -51,6 +60,14 @@ public sealed class MeltingSpace
 
     /// <summary>What an ingredient of the space brings.</summary>
     public IngredientSpecies Describe(Ingredient ingredient) => entries[ingredient].Description;
+
+    /// <summary>True for an ingredient that crystallises but whose records do not tell how far its composition ranges.</summary>
+    public bool LacksSpread(Ingredient ingredient)
+    {
+        var entry = entries[ingredient];
+        return ReferenceEquals(entry.Softest, entry.Amounts) && ReferenceEquals(entry.Firmest, entry.Amounts)
+            && entry.Description.Species.Any(s => s.Species.Class != CrystalClass.Liquid);
+    }
 
     /// <summary>How much of a species an ingredient brings [mol/g].</summary>
     public double AmountOf(Ingredient ingredient, int index)
@@ -101,7 +118,34 @@ public sealed class MeltingSpace
             }
         }
 
-        return new BlendSpecies(this, moles) { FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
+        return new BlendSpecies(this, moles) { Model = blend.MeltingModel, FatMass = fat, FillerMass = filler, UnknownMass = unknown, Warnings = warnings, Missing = missing };
+    }
+
+    /// <summary>
+    /// The species of a blend with every ingredient at one end of its spread, laid out for the equilibrium; <see langword="null"/>
+    /// when no ingredient of the blend has a spread to that side.
+    /// </summary>
+    internal SpeciesColumns? AtEnd(Blend blend, Firmness end)
+    {
+        if (!blend.Components.Any(c => c.MassFraction > 0 && !ReferenceEquals(entries[c.Ingredient].At(end), entries[c.Ingredient].Amounts)))
+        {
+            return null;
+        }
+
+        var moles = ArrayPool<double>.Shared.Rent(Species.Count);
+        var used = moles.AsSpan(0, Species.Count);
+        used.Clear();
+        foreach (var component in blend.Components)
+        {
+            foreach (var (index, perGram) in entries[component.Ingredient].At(end))
+            {
+                used[index] += component.MassFraction / blend.TotalMass * perGram;
+            }
+        }
+
+        var columns = SpeciesColumns.Of(this, used, blend.MeltingModel);
+        ArrayPool<double>.Shared.Return(moles);
+        return columns;
     }
 
     /// <summary>The bin that a rare species goes into.</summary>
@@ -110,5 +154,9 @@ public sealed class MeltingSpace
     /// <summary>The bins of a class.</summary>
     internal (int Start, int End) BinsOf(CrystalClass @class) => bins.Of(@class);
 
-    private sealed record Entry(IngredientSpecies Description, (int Index, double MolesPerGram)[] Amounts);
+    private sealed record Entry(
+        IngredientSpecies Description, (int Index, double MolesPerGram)[] Amounts, (int Index, double MolesPerGram)[] Softest, (int Index, double MolesPerGram)[] Firmest)
+    {
+        public (int Index, double MolesPerGram)[] At(Firmness end) => end == Firmness.Softest ? Softest : end == Firmness.Firmest ? Firmest : Amounts;
+    }
 }

@@ -20,12 +20,17 @@ internal static class MeltingSteps
         return steps;
     }
 
-    private static ExplainedStep Basis(BlendSpecies species, BlendComponent component) => new()
+    private static ExplainedStep Basis(BlendSpecies species, BlendComponent component)
     {
-        What = $"Species of {component.Name}",
-        Equation = "fatty acids to moles; sn-2 by rule, outer positions at random: z(a,b,c) = o_a·y_b·o_c, o = (3x − y)/2",
-        Arithmetic = species.Space.Describe(component.Ingredient).Unknown ?? species.Space.Describe(component.Ingredient).Basis,
-    };
+        var described = species.Space.Describe(component.Ingredient);
+        return new()
+        {
+            What = $"Species of {component.Name}",
+            Equation = "fatty acids to moles; sn-2 by rule, outer positions at random: z(a,b,c) = o_a·y_b·o_c, o = (3x − y)/2",
+            Arithmetic = described.Unknown ?? described.Basis,
+            Inputs = described.Unknown is null && !described.IsFiller ? SpeciesInputs.Of(component) : [],
+        };
+    }
 
     private static ExplainedStep Species(BlendSpecies species)
     {
@@ -34,19 +39,38 @@ internal static class MeltingSteps
         {
             What = "Most abundant species of the blend",
             Equation = "z = moles of the species / moles of all species of the fat phase",
-            Arithmetic = string.Join("; ", Top(species).Select(i => $"{species.Space.Species[i].Name} {Percent(species.Moles[i] / total)} mol")),
+            Arithmetic = string.Join("; ", Top(species).Select(i => $"{species.Space.Species[i].Name} {Percent(species.Moles[i] / total)} mol ({Standing(species.Space.Species[i])})")),
         };
     }
 
-    private static ExplainedStep Pure(BlendSpecies species) => new()
+    private static string Standing(PureSpecies pure)
     {
-        What = "Pure melting points and enthalpies of fusion",
-        Equation = "Tm = 401.15 K·(1 + A/n − A·B/n²) unless measured; class shift added",
-        Arithmetic = string.Join("; ", Top(species)
-            .Select(i => species.Space.Species[i])
-            .Where(s => s.Class != CrystalClass.Liquid)
-            .Select(s => string.Create(CultureInfo.InvariantCulture, $"{s.Name} ({KebabCase<CrystalClass>.Word(s.Class)}) {s.MeltingPoint:0.0} {ClassTable.Of(s.Class).TemperatureShift:+0.0;-0.0;+0.0} Cel, {s.EnthalpyOfFusion:0} kJ/mol [{s.Source}]"))),
-    };
+        var word = KebabCase<CrystalClass>.Word(pure.Class);
+        return pure.Class == CrystalClass.Liquid ? word
+            : pure.MeltingSeen == pure.EnthalpySeen ? $"{word}; melting and heat {pure.MeltingSeen}"
+            : $"{word}; melting {pure.MeltingSeen}; heat {pure.EnthalpySeen}";
+    }
+
+    private static ExplainedStep Pure(BlendSpecies species)
+    {
+        PureSpecies[] crystallising = [.. Top(species).Select(i => species.Space.Species[i]).Where(s => s.Class != CrystalClass.Liquid)];
+        return new()
+        {
+            What = "Pure melting points and enthalpies of fusion",
+            Equation = "Tm = 401.15 K·(1 + A/n − A·B/n²) unless measured; class shift added",
+            Arithmetic = string.Join("; ", crystallising.Select(s => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{s.Name} ({KebabCase<CrystalClass>.Word(s.Class)}) {s.MeltingPoint:0.0} {ClassTable.Of(s.Class).TemperatureShift:+0.0;-0.0;+0.0} Cel [{s.MeltingSeen}], {s.EnthalpyOfFusion:0} kJ/mol [{s.EnthalpySeen}]"))),
+            Inputs =
+            [
+                .. crystallising.SelectMany(s => (UsedFigure[])
+                [
+                    new(s.Name, "melting point", s.MeltingPoint, Units.Celsius, s.MeltingSeen.Grade, s.MeltingSeen.Source, null),
+                    new(s.Name, "enthalpy of fusion", s.EnthalpyOfFusion, "kJ/mol", s.EnthalpySeen.Grade, s.EnthalpySeen.Source, null),
+                ]),
+            ],
+        };
+    }
 
     private static ExplainedStep Equilibrium(Blend blend, BlendSpecies species, SolidContentCurve curve)
     {

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Materia.Chemistry.Melting;
 
-/// <summary>Works out the melting of a blend: three curves, and what is read off them.</summary>
+/// <summary>Works out the melting of a blend: a curve with its band, and what is read off them.</summary>
 internal static class MeltingSum
 {
     public const string Method = "melting-class-solutions";
@@ -24,17 +24,13 @@ internal static class MeltingSum
             return new() { Method = Method, Coverage = coverage, Absent = reason, PowderPercent = powder };
         }
 
-        // Species that crystallise alone cannot stand in for each other.
-        var group = blend.MeltingModel != MeltingModel.PureCrystals;
-        var system = species.System(ClassTable.In(blend.MeltingModel), group);
-        var central = new SolidContentCurve(system);
-        var soft = new SolidContentCurve(species.System(Band.Soft(blend.MeltingModel), group));
-        var firm = new SolidContentCurve(species.System(Band.Firm(blend.MeltingModel), group));
-        var read = new CurveReading(central, soft, firm, coverage);
+        var curves = CurveSet.Of(blend, species);
+        var central = curves.Usual;
+        var read = new CurveReading(curves, coverage);
         var warnings = Warnings(blend, species, coverage);
         return new()
         {
-            SolidContent = Points(central, soft, firm),
+            SolidContent = Points(curves),
             MeltingStart = read.Temperature(c => 0.9 * c.At(10)),
             ClearPoint = read.Temperature(ClearLevel),
             SlipPoint = read.Temperature(_ => 4),
@@ -42,7 +38,7 @@ internal static class MeltingSum
             LatentHeat = read.LatentHeat(20),
             Texture = Textures(blend, species, central),
             LastToMelt = LastSpecies.Of(blend, species, central),
-            Crystals = CrystalForms.Describe(system),
+            Crystals = CrystalForms.Describe(central.Equilibrium.System),
             Graininess = GraininessRule.Of(species, central),
             PowderPercent = powder,
             Method = Method,
@@ -76,6 +72,12 @@ internal static class MeltingSum
         }
 
         warnings.AddRange(species.Warnings);
+        var unspread = blend.Components.Where(c => c.MassFraction > 0 && species.Space.LacksSpread(c.Ingredient)).Select(c => c.Name).Distinct().ToList();
+        if (unspread.Count > 0)
+        {
+            warnings.Add($"No range of composition is held for {Written.List(unspread)}: there the band is that of the model alone.");
+        }
+
         if (blend.Components.Any(c => c.Ingredient.Id == "jojoba-oil" && c.MassFraction > 0))
         {
             warnings.Add("Jojoba counts as liquid; it turns solid near 7 to 10 °C.");
@@ -84,14 +86,14 @@ internal static class MeltingSum
         return warnings;
     }
 
-    private static SolidContentPoint[] Points(SolidContentCurve central, SolidContentCurve soft, SolidContentCurve firm)
+    private static SolidContentPoint[] Points(CurveSet curves)
     {
         var points = new SolidContentPoint[SolidContentCurve.To - SolidContentCurve.From + 1];
         for (var i = 0; i < points.Length; i++)
         {
             var at = SolidContentCurve.From + i;
-            var (low, high) = Band.About(central.At(at), soft.At(at), firm.At(at));
-            points[i] = new(at, central.At(at), low, high);
+            var (low, high) = Band.At(curves, at);
+            points[i] = new(at, curves.Usual.At(at), low, high);
         }
 
         return points;

@@ -5,7 +5,7 @@ namespace Materia.Chemistry.Melting;
 
 /// <summary>
 /// Which acids sit in the middle of the glycerol: by the ratio that the catalogue holds for the fat (saturated fraction at sn-2 over
-/// saturated fraction overall), else by a rule for its sort. Lauric fats are rich in 12:0 there, as coconut is; animal fats are
+/// saturated fraction overall; 1 for an interesterified fat), else by a rule for its sort. Lauric fats are rich in 12:0 there, as coconut is; animal fats are
 /// taken as random; other fats of plants have a tenth of the saturated chains that chance would put there, a choice of ours.
 /// </summary>
 public static class MiddlePosition
@@ -27,15 +27,14 @@ public static class MiddlePosition
     /// <summary>The middle composition of <paramref name="ingredient"/>, as mole fractions in the order of <paramref name="overall"/>.</summary>
     public static double[] Of(Ingredient ingredient, IReadOnlyList<(Chain Chain, double Fraction)> overall)
     {
-        if (IsLauric(overall))
+        if (StoredFigures.Find(ingredient, Property.MiddlePositionSaturation) is { } stored)
         {
-            return Lauric(overall);
+            return PositionalDistribution.Middle(overall, (double)stored.Central());
         }
 
-        var ratio = StoredFigures.Find(ingredient, Property.MiddlePositionSaturation) is { } stored ? (double)stored.Central()
-            : ingredient.Origin?.From == OriginKind.Animal ? Random
-            : Seeds;
-        return PositionalDistribution.Middle(overall, ratio);
+        return IsLauric(overall)
+            ? Lauric(overall)
+            : PositionalDistribution.Middle(overall, ingredient.Origin?.From == OriginKind.Animal ? Random : Seeds);
     }
 
     private static bool IsLauric(IReadOnlyList<(Chain Chain, double Fraction)> overall) =>

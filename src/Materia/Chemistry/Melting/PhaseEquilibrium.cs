@@ -12,50 +12,42 @@ namespace Materia.Chemistry.Melting;
 public sealed class PhaseEquilibrium
 {
     private const double LeastLogLiquid = -14;
-    private const double Tolerance = 1e-10;
+    private const double FinestTolerance = 1e-10;
     private const int MostSteps = 200;
-    private readonly SpeciesSystem system;
-    private readonly MixingCurve?[] curves;
-    private readonly double[] offset;
-    private readonly double[] solid;
-    private readonly double[] presence;
-    private readonly double[] start;
-    private readonly double[] older;
-    private readonly double[] drift;
+    private readonly ClassSolids solids;
+    private readonly double tolerance;
     private double logLiquid = -0.1;
     private double olderLogLiquid;
-    private double startsFor;
     private double lastKelvin;
     private double olderKelvin;
 
     /// <summary>Makes a work space for <paramref name="system"/>.</summary>
-    public PhaseEquilibrium(SpeciesSystem system)
+    /// <param name="system">The system.</param>
+    /// <param name="tolerance">How closely the amounts must add up, as parts of the liquid and of each class [1].</param>
+    public PhaseEquilibrium(SpeciesSystem system, double tolerance = FinestTolerance)
     {
-        this.system = system;
-        curves = [.. system.Classes.Select(c => c.Parameters.MixingWeight > 0 ? MixingCurve.Of(c.Parameters.MixingWeight) : null)];
-        offset = new double[system.Count];
-        solid = new double[system.Count];
-        presence = new double[system.Classes.Length];
-        start = new double[system.Classes.Length];
-        older = new double[start.Length];
-        drift = new double[start.Length];
-        Array.Fill(start, double.NaN);
+        System = system;
+        this.tolerance = tolerance;
+        solids = new(system, tolerance);
     }
 
+    /// <summary>The system that is solved.</summary>
+    public SpeciesSystem System { get; }
+
     /// <summary>Solid amounts of the last temperature solved, as mole fractions of everything.</summary>
-    public ReadOnlySpan<double> Solid => solid;
+    public ReadOnlySpan<double> Solid => solids.Solid;
 
     /// <summary>Solves for <paramref name="celsius"/> and returns the solid content [% by mass], crystallinity included.</summary>
     public double SolidContentAt(double celsius)
     {
         Solve(celsius + 273.15);
         double sum = 0;
-        foreach (var c in system.Classes)
+        foreach (var c in System.Classes)
         {
             double part = 0;
             for (var i = c.Start; i < c.End; i++)
             {
-                part += solid[i] * system.SolidMass[i];
+                part += Solid[i] * System.SolidMass[i];
             }
 
             sum += part * c.Parameters.Crystallinity;
@@ -69,12 +61,12 @@ public sealed class PhaseEquilibrium
     {
         Solve(celsius + 273.15);
         double heat = 0;
-        for (var i = 0; i < solid.Length; i++)
+        for (var i = 0; i < Solid.Length; i++)
         {
-            heat += solid[i] * system.EnthalpyOverR[i];
+            heat += Solid[i] * System.EnthalpyOverR[i];
         }
 
-        return heat * SpeciesSystem.GasConstant / system.MeanMolarMass;
+        return heat * SpeciesSystem.GasConstant / System.MeanMolarMass;
     }
 
     /// <summary>
@@ -84,41 +76,12 @@ public sealed class PhaseEquilibrium
     /// <param name="class">The class.</param>
     /// <param name="logK">ln K of the species at that temperature.</param>
     /// <param name="fraction">Its mole fraction of everything.</param>
-    public double SolidShare(CrystalClass @class, double logK, double fraction)
-    {
-        var g = 0;
-        while (g < system.Classes.Length && system.Classes[g].Class != @class)
-        {
-            g++;
-        }
-
-        if (g == system.Classes.Length)
-        {
-            return 0;
-        }
-
-        if (curves[g] is not { } curve)
-        {
-            return Math.Max(0, 1 - Math.Exp(logLiquid - logK - Math.Log(fraction)));
-        }
-
-        if (double.IsNaN(start[g]))
-        {
-            return 0;
-        }
-
-        var theta = system.Classes[g].Parameters.MixingWeight;
-        var k = start[g] + (drift[g] * (logLiquid - startsFor));
-        return curve.ShareAt(((logK + ((1 - theta) * Math.Log(fraction))) / theta) + k);
-    }
+    public double SolidShare(CrystalClass @class, double logK, double fraction) => solids.ShareOf(@class, logK, fraction, logLiquid);
 
     private void Solve(double kelvin)
     {
-        Prepare(1 / kelvin);
-        if (AllLiquid())
+        if (!solids.Prepare(1 / kelvin))
         {
-            Array.Clear(solid);
-            Array.Fill(start, double.NaN);
             logLiquid = 0;
             return;
         }
@@ -128,9 +91,9 @@ public sealed class PhaseEquilibrium
         var at = Math.Clamp(logLiquid, low, high - 1e-9);
         for (var i = 0; i < MostSteps; i++)
         {
-            var (liquid, slope) = SolidsFor(at);
+            var (liquid, slope) = solids.Fill(at);
             var error = Math.Log(liquid) - at;
-            if (Math.Abs(error) < Tolerance)
+            if (Math.Abs(error) < tolerance)
             {
                 break;
             }
@@ -157,165 +120,15 @@ public sealed class PhaseEquilibrium
         logLiquid = at;
     }
 
-    private bool AllLiquid()
-    {
-        foreach (var level in presence)
-        {
-            if (level > 0)
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
     /// <summary>Carries the unknowns of the last two temperatures on in a straight line, as a start that costs nothing.</summary>
     private void Extrapolate(double kelvin)
     {
         var now = logLiquid;
-        if (olderKelvin > 0 && lastKelvin > 0 && Math.Abs(lastKelvin - olderKelvin) > 1e-6)
-        {
-            var ahead = Math.Clamp((kelvin - lastKelvin) / (lastKelvin - olderKelvin), -2, 2);
-            logLiquid += ahead * (logLiquid - olderLogLiquid);
-            for (var g = 0; g < start.Length; g++)
-            {
-                var k = start[g];
-                start[g] += ahead * (k - older[g]);
-                older[g] = k;
-            }
-        }
-        else
-        {
-            Array.Copy(start, older, start.Length);
-        }
-
+        var ahead = olderKelvin > 0 && lastKelvin > 0 && Math.Abs(lastKelvin - olderKelvin) > 1e-6
+            ? Math.Clamp((kelvin - lastKelvin) / (lastKelvin - olderKelvin), -2, 2)
+            : double.NaN;
+        logLiquid += double.IsNaN(ahead) ? 0 : ahead * (logLiquid - olderLogLiquid);
+        solids.Extrapolate(ahead, logLiquid);
         (olderKelvin, lastKelvin, olderLogLiquid) = (lastKelvin, kelvin, now);
-        startsFor = logLiquid;
-    }
-
-    private void Prepare(double inverse)
-    {
-        for (var g = 0; g < system.Classes.Length; g++)
-        {
-            var c = system.Classes[g];
-            var theta = c.Parameters.MixingWeight;
-            var greatest = double.NegativeInfinity;
-            for (var i = c.Start; i < c.End; i++)
-            {
-                var logK = (system.EnthalpyOverR[i] * (inverse - system.InverseMelting[i])) + system.LogPenalty[i];
-                offset[i] = theta > 0 ? (logK + ((1 - theta) * system.LogFraction[i])) / theta : logK;
-                greatest = Math.Max(greatest, offset[i] + system.LogFraction[i]);
-            }
-
-            if (theta > 0)
-            {
-                double sum = 0;
-                for (var i = c.Start; i < c.End; i++)
-                {
-                    sum += Math.Exp(offset[i] + system.LogFraction[i] - greatest);
-                }
-
-                presence[g] = greatest + Math.Log(sum);
-            }
-            else
-            {
-                presence[g] = greatest;
-            }
-        }
-    }
-
-    /// <summary>Fills the solids for a trial amount of liquid; gives what they leave, and its derivative by ln L.</summary>
-    private (double Liquid, double Slope) SolidsFor(double logL)
-    {
-        double taken = 0, slope = 0;
-        for (var g = 0; g < system.Classes.Length; g++)
-        {
-            var (amount, change) = curves[g] is { } curve ? Mixed(g, curve, logL) : Pure(system.Classes[g], logL);
-            taken += amount;
-            slope -= change;
-        }
-
-        return (Math.Max(1 - taken, 1e-300), slope);
-    }
-
-    private (double Amount, double Change) Pure(SpeciesSystem.ClassRange c, double logL)
-    {
-        double amount = 0, change = 0;
-        for (var i = c.Start; i < c.End; i++)
-        {
-            var saturated = Math.Exp(logL - offset[i]);
-            var crystals = system.Fraction[i] - saturated;
-            solid[i] = Math.Max(crystals, 0);
-            if (crystals > 0)
-            {
-                amount += crystals;
-                change -= saturated;
-            }
-        }
-
-        return (amount, change);
-    }
-
-    private (double Amount, double Change) Mixed(int g, MixingCurve curve, double logL)
-    {
-        var c = system.Classes[g];
-        var theta = c.Parameters.MixingWeight;
-        var fraction = system.Fraction;
-        var target = logL / theta;
-        if (target >= presence[g])
-        {
-            Array.Clear(solid, c.Start, c.End - c.Start);
-            start[g] = double.NaN;
-            drift[g] = 0;
-            return (0, 0);
-        }
-
-        // The unknown is k = ln S - ln L / θ; ln Σ solid(k) - k falls from the presence limit to minus infinity.
-        double high = Math.Log(c.Amount) - target, low = high - 700;
-        var k = double.IsNaN(start[g]) ? Math.Min(high, presence[g] - target < 1 ? high - 1 : high) : Math.Clamp(start[g] + (drift[g] * (logL - startsFor)), low, high);
-        double amount = 0, rise = 0;
-        for (var step = 0; step < MostSteps; step++)
-        {
-            amount = 0;
-            rise = 0;
-            for (var i = c.Start; i < c.End; i++)
-            {
-                var share = curve.ShareAt(offset[i] + k);
-                var s = fraction[i] * share;
-                solid[i] = s;
-                amount += s;
-                rise += fraction[i] * curve.Slope(share);
-            }
-
-            var error = Math.Log(amount) - k - target;
-            if (Math.Abs(error) < Tolerance)
-            {
-                break;
-            }
-
-            if (error > 0)
-            {
-                low = k;
-            }
-            else
-            {
-                high = k;
-            }
-
-            if (high - low < 1e-13 * Math.Max(1, Math.Abs(k)))
-            {
-                break;
-            }
-
-            var next = k - (error / ((rise / amount) - 1));
-            k = next > low && next < high ? next : (low + high) / 2;
-        }
-
-        // What the unknown does when the liquid changes: the start of the next trial.
-        var slope = (rise / amount) - 1;
-        drift[g] = 1 / (theta * slope);
-        start[g] = k - (drift[g] * (logL - startsFor));
-        return (amount, rise * drift[g]);
     }
 }

@@ -26,20 +26,44 @@ internal static class PublishedComposition
         return found;
     }
 
+    /// <summary>The shares of a table that computations use, by the names it prints [%].</summary>
+    public static IReadOnlyList<(string Species, double Percent)> Usual(TriacylglycerolProfile printed) =>
+        [.. printed.Shares.Where(s => s.Typical > 0).Select(s => (s.Species, (double)s.Typical!.Value))];
+
+    /// <summary>
+    /// The shares of a table at one end of what print allows [%]: the low and high of its own shares and the shares of the fat's other
+    /// tables. Species of two saturated chains and more grow and the others shrink, or the other way round; <see langword="null"/>
+    /// when no range is printed.
+    /// </summary>
+    public static IReadOnlyList<(string Species, double Percent)>? At(Firmness firmness, Ingredient ingredient, TriacylglycerolProfile printed)
+    {
+        var usual = Usual(printed);
+        double[] shares = [.. usual.Select(s => s.Percent)], low = [.. shares], high = [.. shares];
+        foreach (var share in ingredient.TriacylglycerolProfiles.SelectMany(p => p.Shares))
+        {
+            var i = usual.Index().FirstOrDefault(u => u.Item.Species == share.Species, (-1, default)).Index;
+            if (i >= 0)
+            {
+                low[i] = Math.Min(low[i], (double)(share.Low ?? share.Typical ?? share.High!.Value));
+                high[i] = Math.Max(high[i], (double)(share.High ?? share.Typical ?? share.Low!.Value));
+            }
+        }
+
+        var moved = new ShareShift(shares, low, high).Most(i => IsFirm(usual[i].Species) == (firmness == Firmness.Firmest), static _ => 0, double.PositiveInfinity);
+        return moved is null ? null : [.. usual.Select((u, i) => (u.Species, moved[i]))];
+    }
+
     /// <summary>Puts the printed shares in the place of the generated ones; mole fractions in and out, adding up to 1.</summary>
-    public static Dictionary<Triacylglycerol, double> Fill(TriacylglycerolProfile printed, Dictionary<Triacylglycerol, double> generated)
+    public static Dictionary<Triacylglycerol, double> Fill(IReadOnlyList<(string Species, double Percent)> printed, Dictionary<Triacylglycerol, double> generated)
     {
         var named = new Dictionary<Triacylglycerol, double>();
-        foreach (var share in printed.Shares)
+        foreach (var (joint, percent) in printed)
         {
             // Two printed as one sum count half each; such sums are of the liquid species.
-            var species = share.Species.Split(TriacylglycerolSpecies.Joint);
-            foreach (var one in species)
+            var species = Read(joint);
+            foreach (var fat in species)
             {
-                if (TriacylglycerolName.Parse(one) is { } fat && share.Typical is > 0 and var percent)
-                {
-                    named[fat] = named.GetValueOrDefault(fat) + ((double)percent / 100 / species.Length);
-                }
+                named[fat] = named.GetValueOrDefault(fat) + (percent / 100 / species.Count);
             }
         }
 
@@ -56,6 +80,11 @@ internal static class PublishedComposition
 
         return named.ToDictionary(p => p.Key, p => p.Value / whole);
     }
+
+    private static bool IsFirm(string joint) => Read(joint).All(f => f.UnsaturatedChains <= 1);
+
+    private static List<Triacylglycerol> Read(string joint) =>
+        [.. joint.Split(TriacylglycerolSpecies.Joint).Select(TriacylglycerolName.Parse).OfType<Triacylglycerol>()];
 
     private static (Chain, Chain, Chain) Chains(Triacylglycerol fat)
     {

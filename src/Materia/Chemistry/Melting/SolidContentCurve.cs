@@ -11,18 +11,36 @@ public sealed class SolidContentCurve
 
     private const double HighestClearPoint = 130;
     private const double Tolerance = 0.02;
+    private const int WidestStep = 8;
+
+    /// <summary>A ten-thousandth of a point, far below what interpolation costs.</summary>
+    private const double RoughTolerance = 1e-6;
     private readonly PhaseEquilibrium equilibrium;
     private readonly double[] percent = new double[To - From + 1];
+    private readonly bool[] solved = new bool[To - From + 1];
 
     /// <summary>Works out the curve of <paramref name="system"/>, from cold to warm.</summary>
-    public SolidContentCurve(SpeciesSystem system)
+    /// <param name="system">The system.</param>
+    /// <param name="every">
+    /// True to solve at every degree. Otherwise the temperatures adapt: steps of up to 8 °C are halved, down to 1 °C, until the solid
+    /// content falls by no more than half a point or a twentieth of itself, and a monotone interpolant fills the rest, whose error is
+    /// smaller than that fall.
+    /// </param>
+    public SolidContentCurve(SpeciesSystem system, bool every = true)
     {
-        equilibrium = new PhaseEquilibrium(system);
-        for (var i = 0; i < percent.Length; i++)
+        equilibrium = every ? new PhaseEquilibrium(system) : new PhaseEquilibrium(system, RoughTolerance);
+        Solve(0, 0);
+        for (var i = 0; i < percent.Length - 1;)
         {
-            // A later point within the solver's tolerance above the one before is the same point.
-            var value = equilibrium.SolidContentAt(From + i);
-            percent[i] = i > 0 ? Math.Min(value, percent[i - 1]) : value;
+            var next = every ? i + 1 : Math.Min(i + WidestStep, percent.Length - 1);
+            Solve(next, i);
+            Refine(i, next);
+            i = next;
+        }
+
+        if (!every)
+        {
+            MonotoneInterpolant.Fill(percent, solved);
         }
     }
 
@@ -43,14 +61,22 @@ public sealed class SolidContentCurve
             return null;
         }
 
-        var i = Array.FindIndex(percent, p => p <= solid);
-        double low = i < 0 ? To : From + i - 1, high = i < 0 ? HighestClearPoint : From + i;
-        double above = (i < 0 ? percent[^1] : percent[i - 1]) - solid, below = (i < 0 ? 0 : percent[i]) - solid;
+        // Between the two solved temperatures on either side: what lies between them may be interpolated.
+        var (before, after) = (0, -1);
+        for (var i = 1; i < percent.Length && after < 0; i++)
+        {
+            (before, after) = !solved[i] ? (before, after) : percent[i] <= solid ? (before, i) : (i, after);
+        }
+
+        double low = From + before, high = after < 0 ? HighestClearPoint : From + after;
+        double above = percent[before] - solid, below = (after < 0 ? 0 : percent[after]) - solid;
 
         // False position, the stale end's error halved (Illinois), so that a step in the curve is found as well as a slope.
         for (var side = 0; high - low > Tolerance;)
         {
-            var middle = Math.Clamp(low + ((high - low) * above / (above - below)), low + (Tolerance / 4), high - (Tolerance / 4));
+            // Where nothing is asked for and nothing is left, the upper end is no guide and the middle is as good.
+            var part = below == 0 ? 0.5 : above / (above - below);
+            var middle = Math.Clamp(low + ((high - low) * part), low + (Tolerance / 4), high - (Tolerance / 4));
             var error = equilibrium.SolidContentAt(middle) - solid;
             if (error > 0)
             {
@@ -67,5 +93,26 @@ public sealed class SolidContentCurve
         }
 
         return (low + high) / 2;
+    }
+
+    private void Solve(int at, int before)
+    {
+        // A later point within the solver's tolerance above the one before is the same point.
+        percent[at] = Math.Min(equilibrium.SolidContentAt(From + at), at > before ? percent[before] : double.PositiveInfinity);
+        solved[at] = true;
+    }
+
+    private void Refine(int from, int to)
+    {
+        if (to - from < 2 || percent[from] - percent[to] <= Math.Max(0.5, percent[from] / 20))
+        {
+            return;
+        }
+
+        var middle = (from + to) / 2;
+        Solve(middle, from);
+        percent[middle] = Math.Max(percent[middle], percent[to]);
+        Refine(from, middle);
+        Refine(middle, to);
     }
 }

@@ -10,11 +10,11 @@ internal sealed class SpeciesColumns
     private const double Rare = 0.005;
     private const double VeryRare = 0.0003;
 
-    /// <summary>
-    /// ln K / θ at the lowest temperature below which a species adds less than 1e-5 of a crystal; with the least θ of any class that
-    /// mixes, and room for the shifts of the band.
-    /// </summary>
-    private const double NeverSolid = -14 * 0.3;
+    /// <summary>ln K / θ at the lowest temperature below which a species adds less than 1e-6 of a crystal.</summary>
+    private const double NeverSolid = -14;
+
+    /// <summary>ln K at the lowest temperature below which a species that crystallises alone never does; nought but for the shifts of the band.</summary>
+    private const double NeverAlone = -1;
     private const double LowestKelvin = 263.15;
 
     // Most blends come to fewer entries than this, however many species they hold.
@@ -76,9 +76,10 @@ internal sealed class SpeciesColumns
         return columns;
     }
 
-    /// <summary>Lays out the species of a blend, rare ones grouped unless <paramref name="group"/> is false.</summary>
-    public static SpeciesColumns Of(MeltingSpace space, ReadOnlySpan<double> moles, bool group)
+    /// <summary>Lays out the species of a blend for the curves of one model, rare ones grouped unless crystals are pure, since species that crystallise alone cannot stand in for each other.</summary>
+    public static SpeciesColumns Of(MeltingSpace space, ReadOnlySpan<double> moles, MeltingModel model)
     {
+        var group = model != MeltingModel.PureCrystals;
         double total = 0, mass = 0;
         var present = 0;
         for (var i = 0; i < moles.Length; i++)
@@ -91,6 +92,7 @@ internal sealed class SpeciesColumns
         var columns = new SpeciesColumns(present, group ? present : 0) { MeanMolarMass = mass / total };
         using var bins = new RareSpecies(space);
         var current = CrystalClass.Liquid;
+        var never = 0.0;
         for (var i = 0; i < moles.Length; i++)
         {
             var pure = space.Species[i];
@@ -99,10 +101,13 @@ internal sealed class SpeciesColumns
                 // Species stand in the order of their classes, so a class is whole when the next begins.
                 bins.FlushInto(columns, current);
                 current = pure.Class;
+
+                // The firm edge mixes most, which lets the most in.
+                never = Band.Firm(model)(current).MixingWeight is > 0 and var weight ? NeverSolid * weight : NeverAlone;
             }
 
             var fraction = moles[i] / total;
-            if (fraction <= 0 || pure.Class == CrystalClass.Liquid || IsNeverSolid(pure))
+            if (fraction <= 0 || pure.Class == CrystalClass.Liquid || pure.LogKAt(LowestKelvin) < never)
             {
                 continue;
             }
@@ -186,7 +191,4 @@ internal sealed class SpeciesColumns
         Array.Resize(ref array, room);
         return array;
     }
-
-    private static bool IsNeverSolid(PureSpecies pure) =>
-        1000 * pure.EnthalpyOfFusion / SpeciesSystem.GasConstant * ((1 / LowestKelvin) - (1 / (pure.MeltingPoint + 273.15))) < NeverSolid;
 }

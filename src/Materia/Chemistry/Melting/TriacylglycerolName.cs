@@ -1,10 +1,12 @@
 using System.Globalization;
+using Materia.Catalogue;
 
 namespace Materia.Chemistry.Melting;
 
 /// <summary>The field's short names of triacylglycerols, such as <c>SOS</c>: one letter or two for each chain, in the order of the positions.</summary>
 public static class TriacylglycerolName
 {
+    // One for each of the catalogue's letters, which a test holds.
     private static readonly Dictionary<string, Chain> Letters = new(StringComparer.Ordinal)
     {
         ["Cy"] = new(8, ChainKind.Saturated),
@@ -30,20 +32,8 @@ public static class TriacylglycerolName
     /// <summary>Reads a name such as <c>POS</c> or <c>LaMP</c>; <see langword="null"/> when it is not three known letters.</summary>
     public static Triacylglycerol? Parse(string name)
     {
-        Span<Chain> chains = stackalloc Chain[3];
-        var count = 0;
-        for (var i = 0; i < name.Length; count++)
-        {
-            var length = i + 1 < name.Length && char.IsAsciiLetterLower(name[i + 1]) ? 2 : 1;
-            if (count == 3 || !Letters.TryGetValue(name.Substring(i, length), out chains[count]))
-            {
-                return null;
-            }
-
-            i += length;
-        }
-
-        return count == 3 ? new Triacylglycerol(chains[0], chains[1], chains[2]) : null;
+        ArgumentNullException.ThrowIfNull(name);
+        return TriacylglycerolSpecies.Chains(name) is { } letters ? new Triacylglycerol(Letters[letters.First], Letters[letters.Middle], Letters[letters.Last]) : null;
     }
 
     private static string Letter(Chain chain)

@@ -17,7 +17,15 @@ public static class EvaluationSections
         FormulaDensity.Section,
         ChemistrySections.Flow,
         ChemistrySections.Oxidation,
+        ProductSections.Emulsion,
+        ProductSections.Preservation,
+        RegulationSections.Limits,
+        RegulationSections.Allergens,
+        RegulationSections.Gaps,
+        ProductSections.Declaration,
+        ProductSections.NaturalOrigin,
         BatchPlan.Section,
+        ProductSections.Cautions,
         CoverageReport.Section,
     ];
 

@@ -22,23 +22,20 @@ public sealed class AccuracyBarTests
         AccuracyFigures.Checks.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
-    public void Band_AllCurves_MissesFourFifthsOfPrintedValues()
-    {
-        var all = AccuracyFigures.Groups.Where(g => g != AccuracyFigures.Index).SelectMany(g => g.Points).ToList();
-        var inside = all.Average(p => AccuracyFigures.IsInside(p) ? 1.0 : 0);
-        inside.ShouldBeLessThan(AskedOfTheBand, "now reached: turn this test round and say so in the document");
-        inside.ShouldBeGreaterThan(0.65, "seven in ten when this was written");
-    }
+    public void Band_AllCurves_HoldsFourFifthsOfPrintedValues() =>
+
+        // Calibration is left out, and the index, which is another quantity.
+        AccuracyFigures.AllCurves.InsideBand.ShouldBeGreaterThanOrEqualTo(AskedOfTheBand);
 
     [Fact]
-    public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButTwo()
+    public void SlipPoints_Checks_AreInsideThePrintedRangeOrWithinTwoDegreesButOne()
     {
         var misses = MeltingFiles.Rows
             .Where(r => r.IsCheck && !r.System.EndsWith(" wax", StringComparison.Ordinal) && FatPredictions.Melting(r) is { } value && r.Distance(value) > 2)
             .Select(r => r.Id);
 
-        // Mango by 3.1 and palm olein by 4.9 °C, for the reasons among the known misses.
-        misses.ShouldBe(["M201", "M213"]);
+        // Palm olein by 4.2 °C, for the reason among the known misses.
+        misses.ShouldBe(["M213"]);
     }
 
     [Fact]

@@ -34,6 +34,9 @@ internal sealed record AccuracyFigures(string Group, IReadOnlyList<(MeltingRow R
 
     public static IReadOnlyList<AccuracyFigures> Groups => [Calibration, Checks, Classes, Hydrogenated, Catalogue, Index];
 
+    /// <summary>All curves of solid fat content that nothing was set on.</summary>
+    public static AccuracyFigures AllCurves { get; } = new("all of these but calibration and index", [.. Groups.Where(g => g != Index && g != Calibration).SelectMany(g => g.Points)]);
+
     public double MeanAbsoluteError => Points.Average(Error);
 
     public (MeltingRow Row, double Error) Worst => Points.Select(p => (p.Row, Error(p))).MaxBy(p => p.Item2);

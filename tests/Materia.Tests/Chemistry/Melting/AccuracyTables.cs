@@ -23,7 +23,7 @@ internal static class AccuracyTables
 
     private static string Summary() => Table(
         "| rows | number | mean absolute error | worst | inside the band | mean width of the band |",
-        AccuracyFigures.Groups.Select(g => Line($"| {g.Group} | {g.Points.Count} | {g.MeanAbsoluteError:0.0} | {g.Worst.Error:0.0} ({g.Worst.Row.System} at {g.Worst.Row.Temperature} °C) | {100 * g.InsideBand:0} % | {g.MeanWidth:0.0} |")));
+        AccuracyFigures.Groups.Append(AccuracyFigures.AllCurves).Select(g => Line($"| {g.Group} | {g.Points.Count} | {g.MeanAbsoluteError:0.0} | {g.Worst.Error:0.0} ({g.Worst.Row.System} at {g.Worst.Row.Temperature} °C) | {100 * g.InsideBand:0} % | {g.MeanWidth:0.0} |")));
 
     private static string Temperatures() => Table(
         "| check rows | number | mean distance from print | worst | within |",

@@ -32,6 +32,20 @@ public sealed class DegenerateBlendTests
         melting.Coverage.ShouldBe(1);
     }
 
+    [Theory]
+    [InlineData(20)]
+    [InlineData(90)]
+    public void Of_OilThatIsClearWhenCool_HasAWholeBandOfItsClearPoint(double lavender)
+    {
+        // Nothing is solid at 10 °C, so it is clear where nothing is left at all: an end at which the curve has no slope.
+        var melting = Melt(("lavender-oil", lavender), ("olive-oil", 100 - lavender));
+
+        foreach (var figure in (ComputedFigure[])[melting.ClearPoint!, melting.MeltingStart!, melting.SlipPoint!])
+        {
+            (figure.Absent is not null || (figure.Low <= figure.Value && figure.Value <= figure.High)).ShouldBeTrue();
+        }
+    }
+
     [Fact]
     public void Of_OnlyClay_IsAbsentWithTheReason()
     {
@@ -48,6 +62,8 @@ public sealed class DegenerateBlendTests
     [InlineData("rice-bran-wax")]
     [InlineData("candelilla-wax")]
     [InlineData("carnauba-wax")]
+    [InlineData("sunflower-wax")]
+    [InlineData("paraffin-wax")]
     public void Of_OnlyWax_IsHardUntilItMelts(string wax)
     {
         var melting = Melt((wax, 100));
@@ -79,7 +95,7 @@ public sealed class DegenerateBlendTests
     {
         var melting = Melt(
             ("cocoa-butter", 15), ("palm-stearin", 10), ("coconut-oil", 15), ("shea-butter", 10), ("sunflower-oil", 15), ("cetyl-alcohol", 5), ("stearic-acid", 5),
-            ("beeswax", 5), ("candelilla-wax", 4), ("carnauba-wax", 3), ("hydrogenated-castor-oil", 3), ("lavender-oil", 1), ("kaolin", 9));
+            ("beeswax", 5), ("candelilla-wax", 4), ("carnauba-wax", 2), ("paraffin-wax", 1), ("hydrogenated-castor-oil", 3), ("lavender-oil", 1), ("kaolin", 9));
 
         melting.Absent.ShouldBeNull();
         melting.Coverage.ShouldBe(1);

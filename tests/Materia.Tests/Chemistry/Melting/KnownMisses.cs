@@ -38,8 +38,6 @@ internal static class KnownMisses
         ["M131"] = "both crystallise in one solid solution of the lauric class, which leaves no eutectic; the printed diagram is kinetic, at 5 K/min",
         ["M155"] = Palm,
         ["M156"] = Palm,
-        ["M201"] = "mango: generated from three acids at the middle of their ranges, which add up to 88 %; what is not printed, linoleic acid above all, would make it softer",
         ["M213"] = "olein: generated from its acids as if it had never been fractionated, so it holds POP and PPP that went into the stearin",
-        ["M236"] = "the model has no composition for sunflower wax, so it sees no solid of it and does not tell of its gel",
     };
 }

@@ -42,6 +42,15 @@ public sealed class PureTriacylglycerolTests
     [InlineData("CyCLa")]
     public void Parse_Name_IsReadBack(string name) => TriacylglycerolName.Of(TriacylglycerolName.Parse(name)!.Value).ShouldBe(name);
 
+    [Fact]
+    public void Parse_EveryLetterOfTheCatalogue_HasItsChain()
+    {
+        foreach (var letter in Materia.Catalogue.TriacylglycerolSpecies.Letters)
+        {
+            TriacylglycerolName.Parse($"{letter}{letter}{letter}")!.Value.Sn1.DoubleBonds.ShouldBe(letter switch { "Po" or "O" or "E" => 1, "L" => 2, "Ln" => 3, _ => 0 }, letter);
+        }
+    }
+
     [Theory]
     [InlineData("SO")]
     [InlineData("SOSS")]
