@@ -6,33 +6,48 @@ using Materia.Search.Analysis;
 namespace Materia.Search.Indexing;
 
 /// <summary>
-/// Looks typed words up in the index of names: Lucene holds the dictionary of words and, for each, the names that carry it.
-/// Words reach it as terms; there is no query syntax to break.
+/// Looks typed words up in the index of names: Lucene holds the dictionary of words, two neighbours written as one among them, and, for each, the
+/// names that carry it. Words reach it as terms; there is no query syntax to break. Whole names and ids stand beside it.
 /// Any number of threads may read at once.
 /// </summary>
-internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) : IDisposable
+internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader, WholeTexts wholes, WholeTexts ids) : IDisposable
 {
+    /// <summary>The field of a name's document that holds its words.</summary>
+    public const string WordField = "word";
+
     // An empty index has no segment; any other has exactly one, see NameIndexWriter.
-    private readonly TermCursors cursors = new(Segment(reader));
-    private readonly FieldWords fieldWords = new(Segment(reader));
+    private readonly TermCursors cursors = new(Segment(reader), WordField);
+    private readonly Lazy<WordsByStart> byStart = new(() => new WordsByStart(Words(reader)));
+    private readonly Lazy<WordsBySound> bySound = new(() => new WordsBySound(Words(reader)));
+    private readonly Lazy<WordsByStart> wholesByStart = new(() => new WordsByStart(wholes.All));
+    private readonly Lazy<WordsByStart> idsByStart = new(() => new WordsByStart(ids.All));
 
-    /// <summary>The fields of a name's document.</summary>
-    public static class Fields
+    /// <summary>Grades the names that are exactly this text in either spelling.</summary>
+    public void MarkWhole(Word text, byte[] grades)
     {
-        /// <summary>Each word of the name, and each two neighbours written as one.</summary>
-        public const string Word = "word";
+        wholes.Mark(text.Plain, grades, Grade.Exact);
+        if (text.Spelled is { } spelled)
+        {
+            wholes.Mark(spelled, grades, Grade.Exact);
+        }
+    }
 
-        /// <summary>The whole name without spaces.</summary>
-        public const string Whole = "whole";
-
-        /// <summary>The ids of the ingredient, present and former, without hyphens; on its first name only.</summary>
-        public const string Id = "id";
+    /// <summary>Grades the names that as a whole, or by an id of the ingredient, are within the forgiven number of typing errors of this text.</summary>
+    public void MarkNearWhole(Word text, byte[] grades)
+    {
+        MarkWhole(text, grades);
+        ids.Mark(text.Plain, grades, Grade.Exact);
+        if (!text.IsNumber)
+        {
+            Near(wholesByStart, text.Plain, (near, grade) => wholes.Mark(near, grades, grade));
+            Near(idsByStart, text.Plain, (near, grade) => ids.Mark(near, grades, grade));
+        }
     }
 
     /// <summary>Grades the names that hold exactly this word in either spelling.</summary>
-    public void MarkExact(string field, Word word, byte[] grades)
+    public void MarkExact(Word word, byte[] grades)
     {
-        using var rented = cursors.Rent(field);
+        using var rented = cursors.Rent();
         MarkExact(rented.Cursor, word.Plain, grades);
         if (word.Spelled is { } spelled)
         {
@@ -41,9 +56,9 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     }
 
     /// <summary>Grades the names that hold a word beginning with this one in either spelling.</summary>
-    public void MarkPrefix(string field, Word word, byte[] grades)
+    public void MarkPrefix(Word word, byte[] grades)
     {
-        using var rented = cursors.Rent(field);
+        using var rented = cursors.Rent();
         if (rented.Cursor is not { } cursor)
         {
             return;
@@ -67,26 +82,12 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     /// Levenshtein automaton takes milliseconds for a common word and half a second for a word of 200 letters, which anybody could
     /// type.
     /// </remarks>
-    public void MarkNear(string field, Word word, byte[] grades)
+    public void MarkNear(Word word, byte[] grades)
     {
-        var typed = word.Plain;
-        var errors = EditDistance.Forgiven(typed.Length);
-        using var rented = cursors.Rent(field);
-        if (errors == 0 || word.IsNumber || rented.Cursor is not { } cursor)
+        using var rented = cursors.Rent();
+        if (!word.IsNumber && rented.Cursor is { } cursor)
         {
-            return;
-        }
-
-        var words = fieldWords.ByStart(field);
-        for (var length = typed.Length - errors; length <= typed.Length + errors; length++)
-        {
-            foreach (var near in words.Of(typed[0], length))
-            {
-                if (EditDistance.Between(typed, near, errors) is var distance && distance <= errors)
-                {
-                    Mark(cursor, near, grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
-                }
-            }
+            Near(byStart, word.Plain, (near, grade) => Mark(cursor, near, grades, grade));
         }
     }
 
@@ -94,16 +95,16 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     /// Grades the names that hold a word that sounds like this one, or that differs from it in its first letter only: another
     /// letter, one lost or one too many. Numbers are not bent, and words of fewer than four letters must sound the same.
     /// </summary>
-    public void MarkAlike(string field, Word word, byte[] grades)
+    public void MarkAlike(Word word, byte[] grades)
     {
         var typed = word.Plain;
-        using var rented = cursors.Rent(field);
+        using var rented = cursors.Rent();
         if (typed.Length < WordsBySound.ShortestWord || word.IsNumber || rented.Cursor is not { } cursor)
         {
             return;
         }
 
-        var words = fieldWords.BySound(field);
+        var words = bySound.Value;
         foreach (var sound in SoundForm.Of(typed))
         {
             var most = EditDistance.Forgiven(Math.Min(sound.Length, typed.Length));
@@ -134,9 +135,9 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     }
 
     /// <summary>True when a name holds exactly this word, or one that begins with it.</summary>
-    public bool Holds(string field, Word word, bool unfinished)
+    public bool Holds(Word word, bool unfinished)
     {
-        using var rented = cursors.Rent(field);
+        using var rented = cursors.Rent();
         return rented.Cursor is { } cursor
             && Spellings(word).Select(s => new BytesRef(s)).Any(s => cursor.Terms.SeekExact(s) || (unfinished && TermsBeginningWith(cursor.Terms, s).Any()));
     }
@@ -146,6 +147,32 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     {
         reader.Dispose();
         directory.Dispose();
+    }
+
+    private static void Near(Lazy<WordsByStart> among, string typed, Action<string, byte> mark)
+    {
+        var errors = EditDistance.Forgiven(typed.Length);
+        for (var length = typed.Length - errors; errors > 0 && length <= typed.Length + errors; length++)
+        {
+            foreach (var near in among.Value.Of(typed[0], length))
+            {
+                if (EditDistance.Between(typed, near, errors) is var distance && distance <= errors)
+                {
+                    mark(near, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<string> Words(DirectoryReader reader)
+    {
+        if (Segment(reader)?.GetTerms(WordField)?.GetEnumerator() is { } terms)
+        {
+            while (terms.MoveNext())
+            {
+                yield return terms.Term.Utf8ToString();
+            }
+        }
     }
 
     private static AtomicReader? Segment(DirectoryReader reader) => reader.Leaves.Count == 0 ? null : reader.Leaves[0].AtomicReader;

@@ -17,20 +17,13 @@ internal sealed class NameIndexWriter : IDisposable
     private static readonly FieldType TermsOnly = new() { IsIndexed = true, IsTokenized = true, OmitNorms = true, IndexOptions = IndexOptions.DOCS_ONLY };
 
     private readonly WordStream words = new();
-    private readonly WordStream whole = new();
-    private readonly WordStream ids = new();
     private readonly bool withPairs;
     private readonly Document document;
 
     private NameIndexWriter(bool withPairs)
     {
         this.withPairs = withPairs;
-        document =
-        [
-            new Field(NameIndex.Fields.Word, words, TermsOnly),
-            new Field(NameIndex.Fields.Whole, whole, TermsOnly),
-            new Field(NameIndex.Fields.Id, ids, TermsOnly),
-        ];
+        document = [new Field(NameIndex.WordField, words, TermsOnly)];
     }
 
     /// <summary>Builds the index and the table of the names in it.</summary>
@@ -45,40 +38,48 @@ internal sealed class NameIndexWriter : IDisposable
         using var analyzer = new KeywordAnalyzer();
         var settings = new IndexWriterConfig(LuceneVersion.LUCENE_48, analyzer) { MergePolicy = new LogDocMergePolicy(), RAMBufferSizeMB = BufferSize };
         NameTable table;
+        var (wholes, ids) = (new WholeTexts(), new WholeTexts());
         using (var writer = new IndexWriter(directory, settings))
         {
             using var names = new NameIndexWriter(withPairs);
-            var last = -1;
-            table = NameTable.Build(records, (name, wordsOfName) =>
+            var (number, last) = (0, -1);
+            table = NameTable.Build(records, (name, words, whole) =>
             {
-                names.Set(wordsOfName, name.Ingredient == last ? null : records[name.Ingredient]);
-                last = name.Ingredient;
+                names.Set(words);
                 writer.AddDocument(names.document);
+                wholes.Add(whole, number);
+                if (name.Ingredient != last)
+                {
+                    // The first name of a record stands for its ids.
+                    var record = records[name.Ingredient];
+                    foreach (var id in record.FormerIds.Prepend(record.Id))
+                    {
+                        ids.Add(Word.Join(Wording.Of(id)), number);
+                    }
+                }
+
+                (number, last) = (number + 1, name.Ingredient);
             });
             writer.ForceMerge(1);
             writer.Commit();
         }
 
-        return (table, new NameIndex(directory, DirectoryReader.Open(directory)));
+        return (table, new NameIndex(directory, DirectoryReader.Open(directory), wholes, ids));
     }
 
     /// <inheritdoc/>
-    public void Dispose()
-    {
-        words.Dispose();
-        whole.Dispose();
-        ids.Dispose();
-    }
+    public void Dispose() => words.Dispose();
 
-    // The first name of a record carries its ids.
-    private void Set(IReadOnlyList<Word> name, NamedRecord? firstOf)
+    private void Set(IReadOnlyList<Word> name)
     {
-        var pairs = (withPairs ? name.Zip(name.Skip(1)) : []).Where(p => !p.First.IsNumber && !p.Second.IsNumber).Select(p => Word.Join(p.First, p.Second));
-        words.Set(Spellings(name.Concat(pairs)));
-        whole.Set(Spellings([Word.Join(name)]));
-        ids.Set(firstOf is null ? [] : Spellings(firstOf.FormerIds.Prepend(firstOf.Id).Select(id => Word.Join(Wording.Of(id)))));
+        words.Clear();
+        for (var i = 0; i < name.Count; i++)
+        {
+            words.Add(name[i]);
+            if (withPairs && i + 1 < name.Count && !name[i].IsNumber && !name[i + 1].IsNumber)
+            {
+                words.Add(Word.Join(name[i], name[i + 1]));
+            }
+        }
     }
-
-    private static IEnumerable<string> Spellings(IEnumerable<Word> of) =>
-        of.Where(w => w.Plain.Length > 0).SelectMany(w => w.Spelled is { } spelled ? new[] { w.Plain, spelled } : [w.Plain]);
 }

@@ -25,8 +25,8 @@ internal sealed class NameTable
     /// <summary>The names, by document number.</summary>
     public IndexedName[] Names { get; }
 
-    /// <summary>Lists the names of <paramref name="records"/> and hands each with its words to <paramref name="index"/>.</summary>
-    public static NameTable Build(IReadOnlyList<NamedRecord> records, Action<IndexedName, IReadOnlyList<Word>> index)
+    /// <summary>Lists the names of <paramref name="records"/> and hands each, its words, and these written as one to <paramref name="index"/>.</summary>
+    public static NameTable Build(IReadOnlyList<NamedRecord> records, Action<IndexedName, IReadOnlyList<Word>, Word> index)
     {
         var names = new List<IndexedName>();
         var firstName = new int[records.Count + 1];
@@ -36,9 +36,10 @@ internal sealed class NameTable
             foreach (var (text, kind, language) in records[ordinal].Names)
             {
                 var words = Wording.Of(text);
-                var name = new IndexedName(ordinal, text, kind, language, Word.Join(words).Plain, languages, records[ordinal].Names.Count);
+                var whole = Word.Join(words);
+                var name = new IndexedName(ordinal, text, kind, language, whole.Plain, languages, records[ordinal].Names.Count);
                 names.Add(name);
-                index(name, words);
+                index(name, words, whole);
             }
 
             firstName[ordinal + 1] = names.Count;

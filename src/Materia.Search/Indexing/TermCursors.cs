@@ -8,18 +8,14 @@ namespace Materia.Search.Indexing;
 /// Lends out places in the dictionary of words. Making one copies the dictionary's blocks, which costs more than a search, so
 /// each is used again; one is lent to one thread at a time.
 /// </summary>
-internal sealed class TermCursors(AtomicReader? segment)
+internal sealed class TermCursors(AtomicReader? segment, string field)
 {
-    private readonly ConcurrentDictionary<string, ConcurrentBag<TermCursor>> idle = new(StringComparer.Ordinal);
+    private readonly ConcurrentBag<TermCursor> idle = [];
 
-    /// <summary>Lends a cursor over the words of <paramref name="field"/>; it holds none where the index has no such words.</summary>
-    public Rented Rent(string field)
-    {
-        var bag = idle.GetOrAdd(field, static _ => []);
-        return bag.TryTake(out var cursor)
-            ? new Rented(bag, cursor)
-            : new Rented(bag, segment?.GetTerms(field)?.GetEnumerator() is { } terms ? new TermCursor(terms) : null);
-    }
+    /// <summary>Lends a cursor over the words of the field; it holds none where the index has no words.</summary>
+    public Rented Rent() => idle.TryTake(out var cursor)
+        ? new Rented(idle, cursor)
+        : new Rented(idle, segment?.GetTerms(field)?.GetEnumerator() is { } terms ? new TermCursor(terms) : null);
 
     /// <summary>A cursor on loan; disposing gives it back.</summary>
     internal readonly struct Rented(ConcurrentBag<TermCursor> bag, TermCursor? cursor) : IDisposable

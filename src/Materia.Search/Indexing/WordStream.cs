@@ -1,5 +1,6 @@
 using Lucene.Net.Analysis;
 using Lucene.Net.Analysis.TokenAttributes;
+using Materia.Search.Analysis;
 
 namespace Materia.Search.Indexing;
 
@@ -15,11 +16,17 @@ internal sealed class WordStream : TokenStream
     /// <summary>A stream without words.</summary>
     public WordStream() => term = AddAttribute<ICharTermAttribute>();
 
-    /// <summary>Sets the words of the document to come; none may be empty.</summary>
-    public void Set(IEnumerable<string> ofDocument)
+    /// <summary>Takes the words of the document before out.</summary>
+    public void Clear() => words.Clear();
+
+    /// <summary>Adds a word of the document to come, in both its spellings.</summary>
+    public void Add(Word word)
     {
-        words.Clear();
-        words.AddRange(ofDocument);
+        words.Add(word.Plain);
+        if (word.Spelled is { } spelled)
+        {
+            words.Add(spelled);
+        }
     }
 
     /// <inheritdoc/>

@@ -52,7 +52,7 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
         return Forgiving(matches, index.MarkNear) ?? Split(matches) ?? Forgiving(matches, index.MarkAlike) ?? matches[0];
     }
 
-    private bool IsWord(Word word, bool last) => index.Holds(NameIndex.Fields.Word, word, last);
+    private bool IsWord(Word word, bool last) => index.Holds(word, last);
 
     private bool FirstFound(IEnumerable<TextQuery> queries, ref TextMatch match)
     {
@@ -63,48 +63,45 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
 
     private TextMatch? Split(List<TextMatch> matches)
     {
-        var found = matches.SelectMany(m => m.Query.WithWordsSplit(IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
+        var found = matches.SelectMany(m => m.Query.WithWordsSplit(i => !m.Grades.Holds(i), IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
         return found is null ? null : found with { AsTyped = false };
     }
 
-    /// <summary>The first of some matches that finds anything once more words are graded; all keep what was graded.</summary>
-    private TextMatch? Forgiving(List<TextMatch> matches, Action<string, Word, byte[]> mark)
+    /// <summary>
+    /// The first of some matches that finds anything once more words are graded: those that no name holds, and when that isn't
+    /// enough all of them. All keep what was graded.
+    /// </summary>
+    private TextMatch? Forgiving(List<TextMatch> matches, Action<Word, byte[]> mark)
     {
         for (var m = 0; m < matches.Count; m++)
         {
             var (query, grades) = (matches[m].Query, matches[m].Grades);
-            for (var i = 0; i < query.Words.Count; i++)
+            var unknown = Enumerable.Range(0, query.Words.Count).Where(i => !grades.Holds(i)).ToArray();
+            foreach (var group in new[] { unknown, [.. Enumerable.Range(0, query.Words.Count).Except(unknown)] })
             {
-                mark(NameIndex.Fields.Word, query.Words[i], grades.Words[i]);
-            }
-
-            matches[m] = matches[m] with { Ranked = Rank(query, grades), AsTyped = false };
-            if (matches[m].Ranked.Count > 0)
-            {
-                return matches[m];
+                Array.ForEach(group, i => mark(query.Words[i], grades.Words[i]));
+                matches[m] = matches[m] with { Ranked = group.Length == 0 ? [] : Rank(query, grades), AsTyped = false };
+                if (matches[m].Ranked.Count > 0)
+                {
+                    return matches[m];
+                }
             }
         }
 
         return null;
     }
 
-    private TextMatch? Respaced(TextQuery query)
-    {
-        bool IsWord(Word word, bool last) => index.Holds(NameIndex.Fields.Word, word, last);
-        return query.WithPairsJoined(IsWord).Concat(query.WithWordsSplit(IsWord)).Select(AsTyped).FirstOrDefault(m => m.Ranked.Count > 0);
-    }
-
     private TextMatch AsTyped(TextQuery query)
     {
         var grades = new Grades(new byte[names.Names.Length], new byte[query.Words.Count][]);
-        index.MarkExact(NameIndex.Fields.Whole, query.Whole, grades.Whole);
+        index.MarkWhole(query.Whole, grades.Whole);
         for (var i = 0; i < query.Words.Count; i++)
         {
             grades.Words[i] = new byte[names.Names.Length];
-            index.MarkExact(NameIndex.Fields.Word, query.Words[i], grades.Words[i]);
+            index.MarkExact(query.Words[i], grades.Words[i]);
             if (i == query.Words.Count - 1)
             {
-                index.MarkPrefix(NameIndex.Fields.Word, query.Words[i], grades.Words[i]);
+                index.MarkPrefix(query.Words[i], grades.Words[i]);
             }
         }
 

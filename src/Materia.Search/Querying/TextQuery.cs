@@ -46,13 +46,14 @@ internal sealed record TextQuery(IReadOnlyList<Word> Words, Word Whole)
     }
 
     /// <summary>The same text with one word written as two, <c>karitebutter</c> as <c>karite butter</c>, for each place at which it falls into two words.</summary>
+    /// <param name="mayFall">Whether the word at a place may be split.</param>
     /// <param name="isWord">Whether a word is known; told whether it comes last and may be unfinished.</param>
-    public IEnumerable<TextQuery> WithWordsSplit(Func<Word, bool, bool> isWord)
+    public IEnumerable<TextQuery> WithWordsSplit(Func<int, bool> mayFall, Func<Word, bool, bool> isWord)
     {
         for (var i = 0; i < Words.Count && Words.Count < SearchRequest.MostWords; i++)
         {
             var word = Words[i].Plain;
-            for (var at = ShortestPart; at <= word.Length - ShortestPart && !Words[i].IsNumber; at++)
+            for (var at = ShortestPart; at <= word.Length - ShortestPart && !Words[i].IsNumber && mayFall(i); at++)
             {
                 var (head, tail) = (new Word(word[..at]), new Word(word[at..]));
                 if (isWord(head, false) && isWord(tail, false))

@@ -20,11 +20,7 @@ internal sealed class NearestNames(NameTable names, NameIndex index)
     private IEnumerable<int> AsAWhole(TextQuery query)
     {
         var grades = new byte[names.Names.Length];
-        foreach (var field in new[] { NameIndex.Fields.Whole, NameIndex.Fields.Id })
-        {
-            index.MarkExact(field, query.Whole, grades);
-            index.MarkNear(field, query.Whole, grades);
-        }
+        index.MarkNearWhole(query.Whole, grades);
 
         return Enumerable.Range(0, grades.Length)
             .Where(n => grades[n] != Grade.None)
