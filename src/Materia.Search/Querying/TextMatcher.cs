@@ -79,6 +79,12 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
             var unknown = Enumerable.Range(0, query.Words.Count).Where(i => !grades.Holds(i)).ToArray();
             foreach (var group in new[] { unknown, [.. Enumerable.Range(0, query.Words.Count).Except(unknown)] })
             {
+                // A word that is like nothing rules every ingredient out, however the others are bent.
+                if (group != unknown && !Array.TrueForAll(unknown, i => grades.Holds(i) || names.IsKindWord(query.Words[i])))
+                {
+                    break;
+                }
+
                 Array.ForEach(group, i => mark(query.Words[i], grades.Words[i]));
                 matches[m] = matches[m] with { Ranked = group.Length == 0 ? [] : Rank(query, grades), AsTyped = false };
                 if (matches[m].Ranked.Count > 0)
@@ -142,23 +148,22 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
     /// </summary>
     private IEnumerable<int> Candidates(TextQuery query, Grades grades)
     {
-        int[]? rarest = null;
+        var (rarest, unmarked) = (-1, -1);
         for (var i = 0; i < grades.Words.Length; i++)
         {
-            if (!names.IsKindWord(query.Words[i]) && (rarest is null || rarest.Length > 0))
+            if (!names.IsKindWord(query.Words[i]) && grades.Words[i].AsSpan().Count(Grade.None) is var count && count > unmarked)
             {
-                var marked = Marked(grades.Words[i]);
-                rarest = rarest is null || marked.Length < rarest.Length ? marked : rarest;
+                (rarest, unmarked) = (i, count);
             }
         }
 
-        if (rarest is null)
+        if (rarest < 0)
         {
             return Enumerable.Range(0, names.Ids.Count);
         }
 
-        var whole = Marked(grades.Whole);
-        return whole.Length == 0 ? rarest : whole.Union(rarest).Order();
+        var (whole, holding) = (Marked(grades.Whole), Marked(grades.Words[rarest]));
+        return whole.Length == 0 ? holding : whole.Union(holding).Order();
     }
 
     /// <summary>The ingredients of the names that are graded, each once.</summary>

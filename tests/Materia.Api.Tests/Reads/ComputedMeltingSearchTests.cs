@@ -51,7 +51,7 @@ public abstract class ComputedMeltingSearchTests(ServedApi api)
     [Theory]
     [InlineData("?solidAt20=40", "?solidAt20", "is not a range")]
     [InlineData("?clearPoint=40..30", "?clearPoint", "write the lower number first")]
-    [InlineData("?sort=solid-at20", "?sort", "solidAt20, -solidAt20, solidAt32, -solidAt32, clearPoint, -clearPoint")]
+    [InlineData("?sort=solid-at20", "?sort", "solidAt20, -solidAt20, solidAt25, -solidAt25, solidAt32, -solidAt32, solidAt35, -solidAt35, clearPoint, -clearPoint")]
     [InlineData("?solidAt30=40..", "?solidAt30", "Did you mean 'solidAt20'?")]
     public async Task Search_Faulty_Is400(string query, string key, string expected)
     {
