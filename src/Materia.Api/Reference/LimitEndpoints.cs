@@ -1,7 +1,7 @@
 using Materia.Api.Http;
 using Materia.Api.Serving;
-using Materia.Catalogue.Regulated;
 using Materia.Catalogue;
+using Materia.Catalogue.Regulated;
 using Materia.Formulation.Sections;
 using Materia.Regulation.Lookup;
 using Microsoft.AspNetCore.Http.HttpResults;
