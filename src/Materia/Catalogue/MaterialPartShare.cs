@@ -12,8 +12,11 @@ namespace Materia.Catalogue;
 /// <param name="Ingredient">The record, where there is one.</param>
 /// <param name="Low">The least share of the material [%].</param>
 /// <param name="Typical">The share to compute with [%]: the usual one, else the middle of the range, else the one end that is known.</param>
-/// <param name="High">The greatest share of the material [%].</param>
-public sealed record MaterialPartShare(string Name, string? InciName, string? Cas, Ingredient? Ingredient, decimal Low, decimal Typical, decimal High)
+/// <param name="High">The greatest share of the material [%]; all of it where nothing is stated.</param>
+/// <param name="Stated">The greatest share that is stated [%]: as <paramref name="High"/>, and none where nothing is stated.</param>
+/// <param name="Most">The share that it can have at most [%]: where no upper end is stated, all that the other parts leave.</param>
+public sealed record MaterialPartShare(
+    string Name, string? InciName, string? Cas, Ingredient? Ingredient, decimal Low, decimal Typical, decimal High, decimal Stated, decimal Most)
 {
     // The seed check refuses loops; a chain this deep is none of a supplier's mixtures.
     private const int Deepest = 8;
@@ -36,9 +39,16 @@ public sealed record MaterialPartShare(string Name, string? InciName, string? Ca
         return Known.TryGetValue(ingredient, out var known) ? known : Known.GetValue(ingredient, i =>
         {
             var parts = new List<MaterialPartShare>();
-            Add(Whole(i, i.InciName(), 100, 100, 100), release, parts, 0);
+            Add(Of(i), release, parts, 0);
             return parts;
         });
+    }
+
+    /// <summary>The material as one, whatever parts it has.</summary>
+    public static MaterialPartShare Of(Ingredient ingredient)
+    {
+        ArgumentNullException.ThrowIfNull(ingredient);
+        return Whole(ingredient, ingredient.InciName(), new MaterialPartShare("", null, null, null, 100, 100, 100, 100, 100));
     }
 
     private static void Add(MaterialPartShare part, Release release, List<MaterialPartShare> parts, int depth)
@@ -52,17 +62,27 @@ public sealed record MaterialPartShare(string Name, string? InciName, string? Ca
         foreach (var inner in mixture.Parts)
         {
             var typical = inner.Typical ?? (inner.Low + inner.High) / 2 ?? inner.Low ?? inner.High ?? 0;
-            var (low, usual, high) = (part.Low * (inner.Low ?? inner.Typical ?? 0) / 100, part.Typical * typical / 100, part.High * (inner.High ?? inner.Typical ?? 100) / 100);
+            var room = Math.Max(0, 100 - mixture.Parts.Sum(p => ReferenceEquals(p, inner) ? 0 : p.Low ?? 0));
+            var share = new MaterialPartShare(
+                inner.InciName, inner.InciName, inner.Cas, null,
+                part.Low * (inner.Low ?? inner.Typical ?? 0) / 100,
+                part.Typical * typical / 100,
+                part.High * (inner.High ?? inner.Typical ?? 100) / 100,
+                part.Stated * (inner.High ?? inner.Typical ?? inner.Low ?? 0) / 100,
+                part.Most * (inner.High ?? room) / 100);
             Add(
-                inner.Ingredient is { } id && release.FindIngredient(id) is { } known
-                    ? Whole(known, inner.InciName, low, usual, high)
-                    : new MaterialPartShare(inner.InciName, inner.InciName, inner.Cas, null, low, usual, high),
+                inner.Ingredient is { } id && release.FindIngredient(id) is { } known ? Whole(known, inner.InciName, share) : share,
                 release,
                 parts,
                 depth + 1);
         }
     }
 
-    private static MaterialPartShare Whole(Ingredient ingredient, string? inciName, decimal low, decimal typical, decimal high) => new(
-        ingredient.CommonName(), inciName, ingredient.Numbers.FirstOrDefault(n => n.Registry == Registry.Cas)?.Number, ingredient, low, typical, high);
+    private static MaterialPartShare Whole(Ingredient ingredient, string? inciName, MaterialPartShare share) => share with
+    {
+        Name = ingredient.CommonName(),
+        InciName = inciName,
+        Cas = ingredient.Numbers.FirstOrDefault(n => n.Registry == Registry.Cas)?.Number,
+        Ingredient = ingredient,
+    };
 }

@@ -34,9 +34,9 @@ public sealed record NaturalOrigin
         {
             WithWater = Content(shares, blend.Explain),
             WithoutWater = Content([.. shares.Where(s => !s.IsFormulationWater)], blend.Explain),
-            FormulationWater = ShareRange.Trim(water),
+            FormulationWater = ExactShare.Trim(water),
             NotWhollyNatural = [.. shares.Where(s => s.Index is null or < 1).OrderByDescending(s => s.Percent)
-                .Select(s => new OriginShare(s.Component, s.Name, ShareRange.Trim(s.Percent), s.Index, s.Figure?.Source, s.Figure?.Evidence))],
+                .Select(s => new OriginShare(s.Component, s.Name, ExactShare.Trim(s.Percent), s.Index, s.Figure?.Source, s.Figure?.Evidence))],
         };
     }
 

@@ -1,3 +1,5 @@
+using Materia.Catalogue;
+
 namespace Materia.Chemistry;
 
 /// <summary>A share of the formula by mass with the range it may lie in; exact decimals, since thresholds decide on it.</summary>
@@ -18,7 +20,5 @@ public sealed record ShareRange(decimal Low, decimal Typical, decimal High)
     }
 
     /// <summary>The share to show: to the eighth decimal, without noughts at the end.</summary>
-    internal ShareRange Trimmed() => new(Trim(Low), Trim(Typical), Trim(High));
-
-    internal static decimal Trim(decimal share) => decimal.Round(share, 8) / 1.0000000000000000000000000000m;
+    internal ShareRange Trimmed() => new(ExactShare.Trim(Low), ExactShare.Trim(Typical), ExactShare.Trim(High));
 }

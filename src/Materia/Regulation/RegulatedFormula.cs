@@ -1,12 +1,15 @@
 using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
 using Materia.Regulation.Contents;
+using Materia.Regulation.Rollup;
 
 namespace Materia.Regulation;
 
 /// <summary>A formula with what decides which rules bind it.</summary>
 public sealed class RegulatedFormula
 {
+    private SubstanceRollup? rollup;
+
     /// <summary>Describes a formula.</summary>
     /// <param name="lines">The materials, each once; shares are exact percentages of the whole.</param>
     /// <param name="release">The release that the materials and the rules come from.</param>
@@ -43,4 +46,7 @@ public sealed class RegulatedFormula
 
     /// <summary>What each material consists of, in the order of <see cref="Lines"/>.</summary>
     internal IngredientContents[] Contents { get; }
+
+    /// <summary>The substances that rules name, added up at the first call.</summary>
+    internal SubstanceRollup Rollup => rollup ??= new SubstanceRollup(this);
 }

@@ -105,8 +105,27 @@ public class LimitFindingTests
             [Oil("clove", Share("eugenol", Eugenol, 75, null), Share("eugenyl acetate", "93-28-7", 5, 15))],
             [Limit("eugenol", 0.9m, Cas("eugenol", Eugenol))]);
 
-        // At most 100 − 5 = 95 % of 1 %.
-        LimitFindings.Of(Formula(release, Lotion, ("clove", 1m))).ShouldHaveSingleItem().Amount.High.ShouldBe(0.95m);
+        // 75 % of 1 % is stated, and at most 100 − 5 = 95 % of it can be: the limit may be broken, and nobody can say that it is.
+        var finding = LimitFindings.Of(Formula(release, Lotion, ("clove", 1m))).ShouldHaveSingleItem();
+
+        (finding.Status, finding.Amount.High, finding.NotExcluded).ShouldBe((LimitStatus.Unknown, 0.75m, 0.2m));
+        finding.Unstated.ShouldBe(["clove"]);
+    }
+
+    [Fact]
+    public void Of_PartsWithUsualSharesOnly_AreOpenAboveThemAndNotExceeded()
+    {
+        CompositePart Part(string name, string cas, decimal typical) =>
+            new() { InciName = name, Cas = cas, Typical = typical, Evidence = Evidence.Memory, Source = "recalled" };
+        var release = Release(
+            [Material("blend", IngredientKind.Preservative) with { Parts = [Part("Benzyl Alcohol", "100-51-6", 88), Part("Dehydroacetic Acid", "520-45-6", 8)] }],
+            [Limit("dehydroacetic", 0.6m, Cas("dehydroacetic acid", "520-45-6"))]);
+
+        // 1 % of the blend brings 0.08 by its usual share; no statement says that it is not all of it.
+        var finding = LimitFindings.Of(Formula(release, Lotion, ("blend", 1m))).ShouldHaveSingleItem();
+
+        (finding.Status, finding.Amount.High, finding.NotExcluded).ShouldBe((LimitStatus.Unknown, 0.08m, 0.92m));
+        LimitFindings.Of(Formula(release, Lotion, ("blend", 8m))).ShouldHaveSingleItem().Status.ShouldBe(LimitStatus.Exceeded);
     }
 
     [Fact]

@@ -39,7 +39,7 @@ internal sealed record EmulsionParts(IReadOnlyList<FormulaPart> Oils, IReadOnlyL
         return new FormulaPart(
             component.Name,
             component.Ingredient,
-            new MaterialPartShare(component.Ingredient.CommonName(), component.Ingredient.InciName(), null, component.Ingredient, 100, 100, 100),
+            MaterialPartShare.Of(component.Ingredient),
             new ShareRange(percent, percent, percent));
     }
 }

@@ -64,7 +64,7 @@ public static class FormulaEmulsion
     {
         var hlb = StoredFigures.Find(part.Ingredient!, Property.Hlb);
         return new EmulsifierPresent(
-            part.Component, part.Part.Name, ShareRange.Trim(part.Share.Typical), hlb is null ? null : (double)hlb.Central(), hlb is not null && EmulsionParts.IsDescribed(part.Ingredient!));
+            part.Component, part.Part.Name, ExactShare.Trim(part.Share.Typical), hlb is null ? null : (double)hlb.Central(), hlb is not null && EmulsionParts.IsDescribed(part.Ingredient!));
     }
 
     private static string Reading(EmulsionType type, double? gap) => (type, gap) switch

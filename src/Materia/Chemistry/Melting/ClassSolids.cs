@@ -8,6 +8,9 @@ namespace Materia.Chemistry.Melting;
 internal sealed class ClassSolids
 {
     private const int MostSteps = 200;
+
+    // Slopes nearer to nothing are rounding: a double keeps some sixteen digits of a number near 1.
+    private const double Flat = 1e-12;
     private readonly SpeciesSystem system;
     private readonly MixingCurve?[] curves;
     private readonly double[] offset;
@@ -173,7 +176,8 @@ internal sealed class ClassSolids
 
         // The unknown is k = ln S - ln L / θ; ln Σ solid(k) - k falls from the presence limit to minus infinity.
         double high = Math.Log(c.Amount) - target, low = high - 700;
-        var k = double.IsNaN(start[g]) ? Math.Min(high, presence[g] - target < 1 ? high - 1 : high) : Math.Clamp(start[g] + (drift[g] * (logL - startsFor)), low, high);
+        var carried = start[g] + (drift[g] * (logL - startsFor));
+        var k = double.IsFinite(carried) ? Math.Clamp(carried, low, high) : Math.Min(high, presence[g] - target < 1 ? high - 1 : high);
         double amount = 0, rise = 0;
         for (var step = 0; step < MostSteps; step++)
         {
@@ -212,9 +216,10 @@ internal sealed class ClassSolids
             k = next > low && next < high ? next : (low + high) / 2;
         }
 
-        // What the unknown does when the liquid changes: the start of the next trial.
+        // What the unknown does when the liquid changes: the start of the next trial. A species alone in its class, just where it
+        // melts, lets the unknown run away; nothing is carried on then.
         var slope = (rise / amount) - 1;
-        drift[g] = 1 / (theta * slope);
+        drift[g] = slope < -Flat ? 1 / (theta * slope) : 0;
         start[g] = k - (drift[g] * (logL - startsFor));
         return (amount, rise * drift[g]);
     }

@@ -15,7 +15,7 @@ internal static class AntioxidantsPresent
             .Select(p => new AntioxidantFinding(
                 p.Component,
                 p.Part.Name,
-                ShareRange.Trim(p.Share.Typical),
+                ExactShare.Trim(p.Share.Typical),
                 lipids == 0 ? null : decimal.Round(p.Share.Typical / lipids * 1_000_000),
                 Note(p, lipids == 0 ? null : p.Share.Typical / lipids * 1_000_000)))];
     }

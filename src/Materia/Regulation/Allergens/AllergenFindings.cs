@@ -18,14 +18,14 @@ public static class AllergenFindings
         var law = formula.Authorities.FirstOrDefault(a => a is Authority.Eu or Authority.Gb or Authority.Us, Authority.Eu);
         var exposure = formula.Use?.Exposure ?? Exposure.LeaveOn;
         var rule = AllergenRules.Describe(law, formula.Use);
-        return [.. AllergenIndex.Of(formula.Release).Naming(formula)
+        return [.. formula.Rollup.Allergens
             .Select(a => Finding(a, formula, exposure == Exposure.LeaveOn ? a.LeaveOnThreshold : a.RinseOffThreshold, law, rule))
             .OrderByDescending(f => f.Declared).ThenBy(f => f.TimesBelow ?? 0).ThenBy(f => f.DeclarationName, StringComparer.Ordinal)];
     }
 
     private static AllergenFinding Finding(Allergen allergen, RegulatedFormula formula, decimal threshold, Authority law, string rule)
     {
-        var sum = SubstanceRollup.Of(formula, allergen.Members, [], mayBeUnstated: !allergen.NaturalExtract);
+        var sum = formula.Rollup.Of(allergen);
         var above = sum.Amount.High > threshold;
         var from = AllergenRules.From(allergen, law);
         var inForce = from is { } day && day <= formula.AsOf;
@@ -39,7 +39,7 @@ public static class AllergenFindings
             DeclaredFrom = above && !inForce ? from : null,
             TimesBelow = above || sum.Amount.High == 0 ? null : decimal.Round(threshold / sum.Amount.High, 2),
             NaturalExtract = allergen.NaturalExtract,
-            Contributions = [.. sum.Contributions.Select(c => c.Trimmed())],
+            Contributions = sum.Shown,
             NotExcludedIn = !above && sum.Amount.High + sum.NotExcluded > threshold ? sum.Unstated : [],
             Rule = rule,
             Instrument = allergen.Source,

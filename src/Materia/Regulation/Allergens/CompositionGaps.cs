@@ -26,7 +26,7 @@ public sealed record CompositionGaps
             .Select((line, i) => (Line: line, Contents: formula.Contents[i], Allergens: counts[i]))
             .Where(m => m.Line.Percent > 0 && (m.Contents.Unaccounted > 0 || m.Contents.IsMixtureOfUnknownParts))
             .Select(m => new UnaccountedMaterial(
-                m.Line.Name, Amount.Trim(m.Line.Percent * (m.Contents.IsMixtureOfUnknownParts ? 100 : m.Contents.Unaccounted) / 100), m.Allergens))
+                m.Line.Name, ExactShare.Trim(m.Line.Percent * (m.Contents.IsMixtureOfUnknownParts ? 100 : m.Contents.Unaccounted) / 100), m.Allergens))
             .ToList();
         return new CompositionGaps
         {
@@ -40,7 +40,7 @@ public sealed record CompositionGaps
     /// <summary>Counts an allergen for each material whose open part could be it above the threshold and of which no statement mentions it.</summary>
     private static void Count(RegulatedFormula formula, Allergen allergen, decimal threshold, int[] counts)
     {
-        var sum = SubstanceRollup.Of(formula, allergen.Members, [], mayBeUnstated: true);
+        var sum = formula.Rollup.Of(allergen);
         if (sum.Amount.High + sum.NotExcluded <= threshold)
         {
             return;

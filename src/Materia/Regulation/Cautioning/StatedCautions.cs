@@ -24,7 +24,7 @@ internal static class StatedCautions
     // A limit against burns by sunlight that names a material of the formula speaks for it, whether it is kept or not.
     private static IEnumerable<CautionFinding> Phototoxic(CautionedFormula formula) => formula.Formula.Release.Content.Limits
         .Where(l => l.Kind == LimitKind.Phototoxic && formula.MayStayOn)
-        .Select(l => (Limit: l, Sum: SubstanceRollup.Of(formula.Formula, l.Members, l.ExceptIngredients, mayBeUnstated: false)))
+        .Select(l => (Limit: l, Sum: formula.Formula.Rollup.Of(l)))
         .Where(l => l.Sum.Contributions.Count > 0)
         .GroupBy(l => l.Limit.Source, StringComparer.Ordinal)
         .Select(g => Finding(

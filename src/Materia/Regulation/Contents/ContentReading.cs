@@ -1,75 +1,63 @@
 using Materia.Catalogue;
+using Materia.Regulation.Lookup;
 
 namespace Materia.Regulation.Contents;
 
 /// <summary>Works out what a material consists of.</summary>
 internal static class ContentReading
 {
-    // Composites of composites are few; a deeper chain would be a loop, which the seed check refuses.
-    private const int DeepestPart = 8;
-
     private const string Own = "own";
     private const string Citral = "5392-40-5";
 
     // The two halves of citral; where both are stated the sum is not counted again.
     private static readonly string[] CitralHalves = ["106-26-3", "141-27-5"];
 
-    /// <summary>Reads a material with its parts.</summary>
+    /// <summary>Reads a material with its parts and their constituents.</summary>
     public static IngredientContents Read(Ingredient ingredient, Release release)
     {
-        var shares = new List<ContentShare>();
-        var unaccounted = Add(ingredient, new Amount(100, 100, 100), release, shares, 0, out var isUnknown);
-        return new IngredientContents(shares, unaccounted, isUnknown);
+        var whole = MaterialPartShare.Of(ingredient);
+        var parts = ingredient.Parts.Count == 0 ? [] : MaterialPartShare.Of(ingredient, release);
+        List<ContentShare> shares = [Content(whole, MatchedAs.Itself), .. parts.Select(p => Content(p, MatchedAs.Part))];
+        var unaccounted = parts.Prepend(whole).Where(p => p.Ingredient is not null).Sum(p => AddConstituents(p.Ingredient!, p, shares));
+        return new IngredientContents(shares, Math.Min(100, unaccounted), parts.Prepend(whole).Any(p => p.Ingredient is { } i && IsMixtureOfUnknownParts(i)));
     }
 
-    /// <summary>Adds a material and what is in it; gives the share that may be unnamed fragrance substances.</summary>
-    private static decimal Add(Ingredient ingredient, Amount share, Release release, List<ContentShare> shares, int depth, out bool isUnknown)
+    private static ContentShare Content(MaterialPartShare part, MatchedAs place)
     {
-        var inciNames = ingredient.Names.Where(n => n.Kind == NameKind.Inci).Select(n => n.Text.ToUpperInvariant()).ToList();
-        isUnknown = inciNames.Exists(NamesSeveral) && ingredient.Parts.Count == 0 && ingredient.Constituents.Count == 0;
-        shares.Add(new ContentShare(
-            ingredient.CommonName(),
-            ingredient.Parts.Count > 0 ? [] : [.. ingredient.Numbers.Where(n => n.Registry == Registry.Cas).Select(n => n.Number)],
-            ingredient.Parts.Count > 0 ? [] : inciNames,
-            ingredient.Id,
-            share));
-        decimal unaccounted = 0;
-        for (var i = 0; i < ingredient.Parts.Count && depth < DeepestPart; i++)
+        var keys = part.Ingredient is { } known ? ContentKeys.Of(known) : ContentKeys.Of(part.Name, part.Cas);
+        if (place == MatchedAs.Part && part.InciName is { } inci)
         {
-            var part = ingredient.Parts[i];
-            var inner = share.Of(ShareOf(part.Low, part.Typical, part.High, Room(ingredient.Parts, i), IsExact(part)));
-            if (part.Ingredient is { } id && release.FindIngredient(id) is { } known)
-            {
-                unaccounted += Add(known, inner, release, shares, depth + 1, out var partIsUnknown);
-                isUnknown |= partIsUnknown;
-            }
-            else
-            {
-                shares.Add(new ContentShare(part.InciName, part.Cas is { } cas ? [cas] : [], [part.InciName.ToUpperInvariant()], part.Ingredient, inner));
-            }
+            keys = [.. keys.Union(ContentKeys.Of(inci, null), StringComparer.Ordinal)];
         }
 
-        return unaccounted + AddConstituents(ingredient, share, shares);
+        // Where nothing is stated of a part, its usual share is not known either.
+        return new ContentShare(part.Name, keys, place, new Amount(part.Low, part.Stated > 0 ? part.Typical : null, part.Stated), part.Most);
     }
 
-    private static decimal AddConstituents(Ingredient ingredient, Amount share, List<ContentShare> shares)
+    /// <summary>Adds the constituents of a part; gives the share of the whole that may be fragrance substances which none of them names.</summary>
+    private static decimal AddConstituents(Ingredient ingredient, MaterialPartShare part, List<ContentShare> shares)
     {
+        var stated = Stated(ingredient.Constituents);
+        var named = stated.Sum(Least);
+        foreach (var constituent in stated)
+        {
+            var room = Math.Max(0, 100 - (named - Least(constituent)));
+            var exact = IsExact(constituent) ? constituent.Typical : null;
+            var share = new Amount(
+                part.Low * Least(constituent) / 100,
+                part.Typical * (constituent.Typical ?? (constituent.Low + constituent.High) / 2 ?? constituent.Low ?? constituent.High) / 100,
+                part.Stated * (constituent.High ?? constituent.Typical ?? constituent.Low ?? 0) / 100);
+            shares.Add(new ContentShare(
+                constituent.Substance, ContentKeys.Of(constituent.Substance, constituent.Cas), MatchedAs.Constituent, share, part.Most * (constituent.High ?? exact ?? room) / 100));
+        }
+
         if (!MayHoldFragrance(ingredient))
         {
             return 0;
         }
 
-        var stated = Stated(ingredient.Constituents);
-        var named = stated.Sum(c => Least(c));
-        foreach (var constituent in stated)
-        {
-            var room = Math.Max(0, 100 - (named - Least(constituent)));
-            var inner = ShareOf(constituent.Low, constituent.Typical, constituent.High, room, IsExact(constituent));
-            shares.Add(new ContentShare(constituent.Substance, constituent.Cas is { } cas ? [cas] : [], [constituent.Substance.ToUpperInvariant()], null, share.Of(inner)));
-        }
-
         var water = ingredient.Properties.Where(p => p.Property == Property.WaterContent).Select(p => p.Least()).DefaultIfEmpty(0).Max();
-        return share.High * Math.Max(0, 100 - named - water - ingredient.Parts.Sum(p => p.Low ?? p.Typical ?? 0)) / 100;
+        return part.Most * Math.Max(0, 100 - named - water - ingredient.Parts.Sum(p => p.Low ?? p.Typical ?? 0)) / 100;
     }
 
     /// <summary>One statement for each substance: the one marked as used, else the only one; citral once.</summary>
@@ -84,27 +72,18 @@ internal static class ContentReading
         return stated;
     }
 
-    /// <summary>
-    /// The share of a substance in its material. Without an upper end it may fill whatever the others leave; a single analysis binds
-    /// no other lot, unless it is the maker's own lot.
-    /// </summary>
-    private static Amount ShareOf(decimal? low, decimal? typical, decimal? high, decimal room, bool isExact) => new(
-        low ?? (isExact ? typical : null) ?? 0,
-        typical ?? (low + high) / 2,
-        high ?? (isExact ? typical : null) ?? room);
-
     private static decimal Least(Constituent constituent) => constituent.Low ?? (IsExact(constituent) ? constituent.Typical : null) ?? 0;
 
-    private static decimal Room(IReadOnlyList<CompositePart> parts, int place) =>
-        Math.Max(0, 100 - parts.Where((_, i) => i != place).Sum(p => p.Low ?? (IsExact(p) ? p.Typical : null) ?? 0));
-
+    // A single analysis binds no other lot, unless it is of the maker's own.
     private static bool IsExact(Statement statement) => statement.Source == Own;
 
-    /// <summary>Whether a name lists several ingredients, as makers write a ready-made blend; two names of a record are synonyms.</summary>
-    private static bool NamesSeveral(string inciName) => inciName.Contains("(AND)", StringComparison.Ordinal) || inciName.Contains(';', StringComparison.Ordinal);
+    /// <summary>Whether one name lists several ingredients, as makers write a ready-made blend, and nothing says how much of each; two names of a record are synonyms.</summary>
+    private static bool IsMixtureOfUnknownParts(Ingredient ingredient) =>
+        ingredient.Parts.Count == 0 && ingredient.Constituents.Count == 0
+        && ingredient.Names.Any(n => n.Kind == NameKind.Inci && (n.Text.Contains("(and)", StringComparison.OrdinalIgnoreCase) || n.Text.Contains(';', StringComparison.Ordinal)));
 
-    /// <summary>Whether fragrance substances may be in a material without anybody saying so.</summary>
+    /// <summary>Whether fragrance substances may be in a material without anybody saying so: in what is volatile, or was analysed for single substances.</summary>
     private static bool MayHoldFragrance(Ingredient ingredient) =>
-        ingredient.Constituents.Any(c => c.Cas is not null) && ingredient.Kind is not IngredientKind.Wax
+        (ingredient.Constituents.Any(c => c.Cas is not null) && ingredient.Kind is not IngredientKind.Wax)
         || ingredient.Kind is IngredientKind.EssentialOil or IngredientKind.Extract or IngredientKind.Hydrosol or IngredientKind.Resin;
 }

@@ -21,11 +21,9 @@ public static class LimitFindings
     /// <summary>The findings: the exceeded ones first, then the unknown, near and within, each in the order of the table.</summary>
     public static IReadOnlyList<LimitFinding> Of(RegulatedFormula formula)
     {
-        var index = LimitIndex.Of(formula.Release);
-        var binding = index.Naming(formula).Where(l => Binds(l, formula)).ToList();
-        return [.. binding.Where(l => l.RatioGroup is null).Select(l => Single(l, formula, index) is { } finding ? OtherUse.Weigh(finding, l, binding) : null)
+        var binding = formula.Rollup.Limits.Where(l => Binds(l, formula)).ToList();
+        return [.. binding.Where(l => l.RatioGroup is null).Select(l => OtherUse.Weigh(Single(l, formula), l, binding))
             .Concat(binding.Where(l => l.RatioGroup is not null).GroupBy(l => (l.RatioGroup, l.Authority)).Select(g => RatioFinding.Of([.. g], formula)))
-            .OfType<LimitFinding>()
             .OrderBy(f => f.Status)];
     }
 
@@ -42,14 +40,9 @@ public static class LimitFindings
     private static bool Binds(Limit limit, RegulatedFormula formula) =>
         formula.Authorities.Contains(limit.Authority) && (formula.Use is not { } use || limit.Scope.Binds(use));
 
-    private static LimitFinding? Single(Limit limit, RegulatedFormula formula, LimitIndex index)
+    private static LimitFinding Single(Limit limit, RegulatedFormula formula)
     {
-        var sum = SubstanceRollup.Of(formula, limit.Members, limit.ExceptIngredients, index.MayBeUnstated(limit));
-        if (sum.Contributions.Count == 0)
-        {
-            return null;
-        }
-
+        var sum = formula.Rollup.Of(limit);
         var hasNumber = limit.MaxPercent is not null && limit.Kind != LimitKind.RawMaterial;
         var status = hasNumber ? Verdict(sum.Amount.High, sum.NotExcluded, limit.MaxPercent!.Value, limit.Below)
             : limit.Kind == LimitKind.Prohibited && sum.Amount.High > 0 ? LimitStatus.Exceeded
@@ -60,9 +53,9 @@ public static class LimitFindings
             Amount = sum.Amount.Trimmed(),
             Limit = limit.MaxPercent,
             Warning = limit.WarningAbove is { } above && sum.Amount.High <= above ? null : limit.Warning,
-            Contributions = [.. sum.Contributions.Select(c => c.Trimmed())],
+            Contributions = sum.Shown,
             LargestPassing = hasNumber ? LargestPassing.Of(sum.Contributions, limit.MaxPercent!.Value, sum.NotExcluded, limit.Below) : [],
-            NotExcluded = sum.NotExcluded > 0 ? Amount.Trim(sum.NotExcluded) : null,
+            NotExcluded = sum.NotExcluded > 0 ? ExactShare.Trim(sum.NotExcluded) : null,
             Unstated = sum.Unstated,
         };
     }

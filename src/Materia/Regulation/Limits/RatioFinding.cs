@@ -6,24 +6,19 @@ namespace Materia.Regulation.Limits;
 /// <summary>Limits whose shares add up as ratios: each share over its own limit, and all ratios together at most 1.</summary>
 internal static class RatioFinding
 {
-    /// <summary>The finding for the limits of one group that name something in the formula; <see langword="null"/> when none is in it.</summary>
-    public static LimitFinding? Of(IReadOnlyList<Limit> limits, RegulatedFormula formula)
+    /// <summary>The finding for the limits of one group that name something in the formula.</summary>
+    public static LimitFinding Of(IReadOnlyList<Limit> limits, RegulatedFormula formula)
     {
         var contributions = new List<Contribution>();
         foreach (var limit in limits.Where(l => l.MaxPercent > 0))
         {
-            var sum = SubstanceRollup.Of(formula, limit.Members, limit.ExceptIngredients, mayBeUnstated: false);
+            var sum = formula.Rollup.Of(limit);
             var perPercent = 1 / limit.MaxPercent!.Value;
             contributions.AddRange(sum.Contributions.Select(c => c with
             {
                 ShareOfIngredient = c.ShareOfIngredient * perPercent,
                 Amount = c.Amount * perPercent,
             }));
-        }
-
-        if (contributions.Count == 0)
-        {
-            return null;
         }
 
         var amount = contributions.Aggregate(Amount.None, (sum, c) => sum + c.Amount);

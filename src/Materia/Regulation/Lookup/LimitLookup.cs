@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Runtime.CompilerServices;
 using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
+using Materia.Regulation.Contents;
 
 namespace Materia.Regulation.Lookup;
 
@@ -20,7 +21,7 @@ public sealed class LimitLookup
     private LimitLookup(Release release)
     {
         limits = release.Content.Limits;
-        byKey = Index(limit => limit.Members.SelectMany(Identities));
+        byKey = Index(limit => limit.Members.SelectMany(ContentKeys.Of));
         byName = Index(limit => limit.Members.SelectMany(m => new[] { m.Cas, m.InciName, m.Name }).Append(limit.Substance).OfType<string>().Select(n => n.ToUpperInvariant()));
     }
 
@@ -34,14 +35,14 @@ public sealed class LimitLookup
     public IReadOnlyList<LimitMatch> Find(Ingredient ingredient, Release release, bool withConstituents)
     {
         var found = new SortedDictionary<int, LimitMatch>();
-        foreach (var named in NamedContent.Of(ingredient, release, withConstituents))
+        foreach (var content in IngredientContents.Of(ingredient, release).Shares.Where(c => withConstituents || c.As != MatchedAs.Constituent))
         {
-            foreach (var place in named.Keys.SelectMany(key => byKey.GetValueOrDefault(key, [])))
+            foreach (var place in content.Keys.SelectMany(key => byKey.GetValueOrDefault(key, [])))
             {
                 // What comes first, the ingredient itself, says most.
                 if (!limits[place].ExceptIngredients.Contains(ingredient.Id, StringComparer.Ordinal))
                 {
-                    found.TryAdd(place, new LimitMatch(limits[place], named.Name, named.As));
+                    found.TryAdd(place, new LimitMatch(limits[place], content.Name, content.As));
                 }
             }
         }
@@ -67,7 +68,4 @@ public sealed class LimitLookup
         .SelectMany((limit, place) => keys(limit).Distinct(StringComparer.Ordinal).Select(key => (key, place)))
         .GroupBy(p => p.key, p => p.place, StringComparer.Ordinal)
         .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
-
-    private static IEnumerable<string> Identities(RegulatedMember member) =>
-        new[] { member.Cas, member.InciName?.ToUpperInvariant(), member.Ingredient is { } id ? NamedContent.IdKey(id) : null }.OfType<string>();
 }
