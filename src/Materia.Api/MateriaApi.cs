@@ -2,6 +2,7 @@ using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
+using Materia.Api.Inventory;
 using Materia.Api.OpenApi;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
@@ -104,6 +105,7 @@ public static class MateriaApi
         v1.MapSubstitutionGroups();
         v1.MapFunctions();
         v1.MapKinds();
+        v1.MapInventory();
         v1.MapRelease();
     }
 }

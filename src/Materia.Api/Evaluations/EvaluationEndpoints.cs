@@ -45,6 +45,12 @@ public static class EvaluationEndpoints
         Example = Blend.UsualExplainAt,
     };
 
+    private static readonly QueryParameter AsOf = new(
+        "asOf", "The day on which the product is placed on the market, as 2026-08-01; it decides which rules are in force. Today where it is left out.")
+    {
+        Example = "2026-08-01",
+    };
+
     /// <summary>Adds <c>POST /evaluations</c>.</summary>
     public static IEndpointRouteBuilder MapEvaluations(this IEndpointRouteBuilder routes)
     {
@@ -57,7 +63,7 @@ public static class EvaluationEndpoints
                 "A line's amount is its percent, or on every line a mass with its unit, or on one line balance: true. A line names an ingredient of the catalogue, or describes the maker's own material under own. " +
                 "Each computed figure has a value with low and high, the key of its method, its coverage and warnings; what cannot be computed says why under absent. " +
                 "The figures are a drafting aid: before a product is sold, have a qualified safety assessor judge it.")
-            .WithQuery(Sections, Explain, Model, ExplainAt)
+            .WithQuery(Sections, Explain, Model, ExplainAt, AsOf)
             .Accepts<Formula>("application/json")
             .Produces<Evaluation>()
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
@@ -68,10 +74,10 @@ public static class EvaluationEndpoints
         return routes;
     }
 
-    private static async Task<Results<JsonHttpResult<Evaluation>, ProblemHttpResult>> EvaluateAsync(HttpContext context, ServedRelease served)
+    private static async Task<Results<JsonHttpResult<Evaluation>, ProblemHttpResult>> EvaluateAsync(HttpContext context, ServedRelease served, TimeProvider time)
     {
         var queryFaults = new RequestFaults();
-        var options = Options(new QueryReader(context.Request.Query, queryFaults), queryFaults);
+        var options = Options(new QueryReader(context.Request.Query, queryFaults), queryFaults, DateOnly.FromDateTime(time.GetUtcNow().UtcDateTime));
         if (queryFaults.Any)
         {
             return Problems.InvalidRequest(queryFaults);
@@ -94,7 +100,7 @@ public static class EvaluationEndpoints
             : Problems.Unprocessable(FormulaProblem.Of(normalisation.Faults, served.Index));
     }
 
-    private static EvaluationOptions Options(QueryReader query, RequestFaults faults)
+    private static EvaluationOptions Options(QueryReader query, RequestFaults faults, DateOnly today)
     {
         var names = query.All(Sections.Name);
         List<EvaluationSection> sections = [];
@@ -117,7 +123,7 @@ public static class EvaluationEndpoints
             faults.Add("?" + ExplainAt.Name, "explainAt says where the steps of melting look; add explain=true to see them, or leave it out.");
         }
 
-        var options = new EvaluationOptions { Explain = explain, MeltingModel = query.Word<MeltingModel>(Model.Name), ExplainAt = explainAt };
+        var options = new EvaluationOptions { Explain = explain, MeltingModel = query.Word<MeltingModel>(Model.Name), ExplainAt = explainAt, AsOf = query.Day(AsOf.Name) ?? today };
         return names.Count == 0 ? options : options with { Sections = sections };
     }
 }

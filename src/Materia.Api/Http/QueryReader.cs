@@ -62,6 +62,23 @@ public sealed class QueryReader(IQueryCollection query, RequestFaults faults)
         return text == "true";
     }
 
+    /// <summary>A day written as <c>2026-08-01</c>; <see langword="null"/> when absent.</summary>
+    public DateOnly? Day(string name)
+    {
+        if (Text(name) is not { } text)
+        {
+            return null;
+        }
+
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+        {
+            return day;
+        }
+
+        faults.Add("?" + name, $"{name} must be a day of the calendar, written as 2026-08-01.");
+        return null;
+    }
+
     /// <summary>The values of a parameter whose values are a closed list of words.</summary>
     /// <typeparam name="T">The words' enumeration.</typeparam>
     public IReadOnlyList<T> Words<T>(string name)

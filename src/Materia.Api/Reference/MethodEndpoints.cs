@@ -1,13 +1,14 @@
 using Materia.Api.Http;
 using Materia.Api.Serving;
-using Materia.Chemistry;
+using Materia.Catalogue;
+using Materia.Formulation;
 
 namespace Materia.Api.Reference;
 
 /// <summary>The methods that computed figures name.</summary>
 public static class MethodEndpoints
 {
-    private static readonly Listing<Method> All = Listing<Method>.Of([.. Methods.All.Values.OrderBy(m => m.Id, StringComparer.Ordinal)]);
+    private static readonly Listing<Method> All = Listing<Method>.Of([.. AllMethods.ById.Values.OrderBy(m => m.Id, StringComparer.Ordinal)]);
 
     /// <summary>Adds <c>GET /methods</c>.</summary>
     public static IEndpointRouteBuilder MapMethods(this IEndpointRouteBuilder routes)

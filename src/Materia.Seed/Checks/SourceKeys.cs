@@ -1,5 +1,5 @@
 using Materia.Catalogue;
-using Materia.Chemistry;
+using Materia.Formulation;
 using Materia.Seed.Reading;
 
 namespace Materia.Seed.Checks;
@@ -10,7 +10,7 @@ internal static class SourceKeys
     public static void Check(LoadedSeed seed, FaultList faults)
     {
         var known = seed.Sources.Select(s => s.Value.Id).Concat(seed.UnreadSources).ToHashSet(StringComparer.Ordinal);
-        var named = Methods.All.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources).ToHashSet(StringComparer.Ordinal);
+        var named = AllMethods.ById.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources).ToHashSet(StringComparer.Ordinal);
         foreach (var (statement, place) in Statements.Of(seed))
         {
             Follow(statement.Source, place, "source");

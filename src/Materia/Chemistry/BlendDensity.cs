@@ -15,7 +15,7 @@ public sealed record BlendDensity
     /// </summary>
     public double? MeltedFrom { get; init; }
 
-    /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
+    /// <summary>The key of the <see cref="Catalogue.Method"/>.</summary>
     public required string Method { get; init; }
 
     /// <summary>The share of the formula's mass that has a density, 0 to 1.</summary>

@@ -15,7 +15,7 @@ public sealed record BlendFlow
     /// <summary>The powders in it, at the lowest temperature given; <see langword="null"/> when there are none.</summary>
     public SuspendedSolids? Solids { get; init; }
 
-    /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
+    /// <summary>The key of the <see cref="Catalogue.Method"/>.</summary>
     public required string Method { get; init; }
 
     /// <summary>The share of the formula's mass that has a viscosity, or for powders a density, 0 to 1.</summary>

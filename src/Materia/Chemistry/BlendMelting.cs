@@ -41,7 +41,7 @@ public sealed record BlendMelting
     /// <summary>Powders, by mass of the whole formula [%].</summary>
     public double PowderPercent { get; init; }
 
-    /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
+    /// <summary>The key of the <see cref="Catalogue.Method"/>.</summary>
     public required string Method { get; init; }
 
     /// <summary>How species of one class share a crystal in it; another than <c>class-solutions</c> was asked for by name.</summary>

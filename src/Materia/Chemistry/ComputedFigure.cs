@@ -18,7 +18,7 @@ public sealed record ComputedFigure
     /// <summary>The UCUM code of the unit.</summary>
     public required string Unit { get; init; }
 
-    /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
+    /// <summary>The key of the <see cref="Catalogue.Method"/>.</summary>
     public required string Method { get; init; }
 
     /// <summary>The share of the mass concerned whose data the result rests on, 0 to 1.</summary>

@@ -21,7 +21,7 @@ public sealed record FattyAcidComposition
     /// <summary>The alcohols of wax esters, in percent by mass of all such alcohols; free fatty alcohols with an analysis count in.</summary>
     public IReadOnlyList<FattyAcidRow> Alcohols { get; init; } = [];
 
-    /// <summary>The key of the <see cref="Chemistry.Method"/>.</summary>
+    /// <summary>The key of the <see cref="Catalogue.Method"/>.</summary>
     public required string Method { get; init; }
 
     /// <summary>The share of the fat-bearing mass (butters, oils, waxes, fatty acids, esters) that has a profile, 0 to 1.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Materia.Catalogue;
 using Materia.Chemistry.MethodTexts;
 
 namespace Materia.Chemistry;

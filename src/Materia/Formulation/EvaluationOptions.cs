@@ -18,4 +18,7 @@ public sealed record EvaluationOptions
 
     /// <summary>The temperature of the equilibrium that the steps of melting show [Cel], a whole degree from −10 to 80.</summary>
     public int ExplainAt { get; init; } = Blend.UsualExplainAt;
+
+    /// <summary>The day on which the product is placed on the market, which decides what rules are in force; the release's day where it is absent.</summary>
+    public DateOnly? AsOf { get; init; }
 }

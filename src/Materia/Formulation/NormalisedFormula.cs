@@ -2,6 +2,8 @@ using Materia.Catalogue;
 using Materia.Chemistry;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Normalising;
+using Materia.Formulation.Sections;
+using Materia.Regulation;
 
 namespace Materia.Formulation;
 
@@ -81,24 +83,34 @@ public sealed class NormalisedFormula
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>
     public Blend Blend(Release release, EvaluationOptions? options = null)
     {
-        var order = new List<string>();
-        var fractions = new Dictionary<string, (decimal Percent, Ingredient Ingredient)>(StringComparer.Ordinal);
+        options ??= new();
+        return new Blend(
+            [.. Materials().Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
+            release, options.Explain, options.MeltingModel, options.ExplainAt);
+    }
+
+    /// <summary>The formula as rules see it: the same materials, with exact shares.</summary>
+    public RegulatedFormula Regulated(Release release, DateOnly asOf) =>
+        new([.. Materials().Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+
+    private List<(decimal Percent, Ingredient Ingredient)> Materials()
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        var materials = new List<(decimal Percent, Ingredient Ingredient)>();
         foreach (var (part, percent) in Lines.SelectMany(l => l.Parts.Select(p => (p, p.Share * l.Percent))))
         {
-            var id = part.Ingredient.Id;
-            if (fractions.TryGetValue(id, out var sum))
+            if (places.TryGetValue(part.Ingredient.Id, out var place))
             {
-                fractions[id] = (sum.Percent + percent, part.Ingredient);
+                materials[place] = (materials[place].Percent + percent, part.Ingredient);
             }
             else
             {
-                order.Add(id);
-                fractions.Add(id, (percent, part.Ingredient));
+                places.Add(part.Ingredient.Id, materials.Count);
+                materials.Add((percent, part.Ingredient));
             }
         }
 
-        options ??= new();
-        return new Blend([.. order.Select(id => new BlendComponent(id, (double)(fractions[id].Percent / 100), fractions[id].Ingredient))], release, options.Explain, options.MeltingModel, options.ExplainAt);
+        return materials;
     }
 }
 

@@ -17,4 +17,10 @@ public readonly record struct Amount(decimal Low, decimal? Typical, decimal High
 
     /// <summary>The part of a part: this share [%] of which <paramref name="inner"/> percent is meant.</summary>
     public Amount Of(Amount inner) => new(Low * inner.Low / 100, Typical * inner.Typical / 100, High * inner.High / 100);
+
+    /// <summary>A share to show: rounded to the eighth decimal, without noughts at the end. Verdicts are made before.</summary>
+    internal static decimal Trim(decimal share) => decimal.Round(share, 8) / 1.0000000000000000000000000000m;
+
+    /// <summary>The share to show, see <see cref="Trim"/>.</summary>
+    internal Amount Trimmed() => new(Trim(Low), Typical is { } typical ? Trim(typical) : null, Trim(High));
 }

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using Materia.Catalogue;
-using Materia.Chemistry;
+using Materia.Formulation;
 using Materia.Seed;
 using Materia.Seed.Formatting;
 
@@ -26,7 +26,7 @@ public sealed class RealSeedTests
         var content = Shipped.Value.Content.ShouldNotBeNull();
         var sources = content.Sources.Select(s => s.Id).ToHashSet();
 
-        Methods.All.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources)
+        AllMethods.ById.Values.SelectMany(m => m.Sources).Concat(ComedogenicNote.CaveatSources)
             .Where(key => !sources.Contains(key))
             .ShouldBeEmpty();
     }

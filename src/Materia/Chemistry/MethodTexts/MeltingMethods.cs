@@ -1,3 +1,4 @@
+using Materia.Catalogue;
 using Materia.Chemistry.Melting;
 
 namespace Materia.Chemistry.MethodTexts;

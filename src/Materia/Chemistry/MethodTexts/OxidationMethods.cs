@@ -1,3 +1,5 @@
+using Materia.Catalogue;
+
 namespace Materia.Chemistry.MethodTexts;
 
 /// <summary>Methods of oxidation.</summary>

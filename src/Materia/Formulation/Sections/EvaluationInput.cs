@@ -1,5 +1,6 @@
 using Materia.Catalogue;
 using Materia.Chemistry;
+using Materia.Regulation;
 
 namespace Materia.Formulation.Sections;
 
@@ -7,6 +8,7 @@ namespace Materia.Formulation.Sections;
 public sealed class EvaluationInput
 {
     private readonly Dictionary<EvaluationSection, object> results = [];
+    private RegulatedFormula? regulated;
 
     internal EvaluationInput(NormalisedFormula formula, Release release, EvaluationOptions options)
     {
@@ -14,6 +16,7 @@ public sealed class EvaluationInput
         Release = release;
         Explain = options.Explain;
         Blend = formula.Blend(release, options);
+        AsOf = options.AsOf ?? DateOnly.FromDateTime(release.Published.UtcDateTime);
     }
 
     /// <summary>The formula.</summary>
@@ -27,6 +30,12 @@ public sealed class EvaluationInput
 
     /// <summary>The formula's materials by mass.</summary>
     public Blend Blend { get; }
+
+    /// <summary>The day on which the product is placed on the market.</summary>
+    public DateOnly AsOf { get; }
+
+    /// <summary>The formula as rules see it.</summary>
+    public RegulatedFormula Regulated => regulated ??= Formula.Regulated(Release, AsOf);
 
     /// <summary>The result of <paramref name="section"/>.</summary>
     public T Of<T>(EvaluationSection<T> section)

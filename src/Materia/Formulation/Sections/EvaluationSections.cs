@@ -17,6 +17,9 @@ public static class EvaluationSections
         FormulaDensity.Section,
         ChemistrySections.Flow,
         ChemistrySections.Oxidation,
+        RegulationSections.Limits,
+        RegulationSections.Allergens,
+        RegulationSections.Gaps,
         BatchPlan.Section,
         CoverageReport.Section,
     ];

@@ -1,4 +1,4 @@
-namespace Materia.Chemistry;
+namespace Materia.Catalogue;
 
 /// <summary>A way of working out a figure: its equation, where it comes from, where it holds and how far it can be trusted.</summary>
 public sealed record Method
