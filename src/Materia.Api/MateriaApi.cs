@@ -102,6 +102,8 @@ public static class MateriaApi
         v1.MapSources();
         v1.MapMethods();
         v1.MapUses();
+        v1.MapLimits();
+        v1.MapAllergens();
         v1.MapSubstitutionGroups();
         v1.MapFunctions();
         v1.MapKinds();

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Catalogue.Regulated;
 using Materia.Data.Configurations;
 using Materia.Data.Engines;
 using Microsoft.EntityFrameworkCore;
@@ -48,6 +49,8 @@ public abstract class MateriaContext : DbContext
         Words<HandlingTopic>(configurationBuilder);
         Words<ProcessPhase>(configurationBuilder);
         Words<BodySubject>(configurationBuilder);
+        Words<Authority>(configurationBuilder);
+        Words<LimitKind>(configurationBuilder);
         Dialect.MapTypes(configurationBuilder);
     }
 
@@ -84,6 +87,14 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new InventoryImportConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new InventoryEntryConfiguration());
         modelBuilder.ApplyConfiguration(new InventoryNumberConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new RegulatedLimitConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new LimitMemberConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new LimitSiteConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new LimitUseConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new LimitCategoryConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new LimitExceptionConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new AllergenConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new AllergenMemberConfiguration(Dialect));
         SnakeCaseNames.Apply(modelBuilder);
         DecimalColumns.Check(modelBuilder, Dialect);
     }

@@ -31,6 +31,7 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
         var bodyNotes = await PartsAsync<BodyNoteRow>(cancellation);
         var comedogenic = await PartsAsync<ComedogenicNoteRow>(cancellation);
         var cautions = await PartsAsync<CautionRow>(cancellation);
+        var regulation = new RegulationReading(context, release);
         return new CatalogueContent
         {
             Ingredients = (await RowsAsync<IngredientRow>(cancellation)).ConvertAll(ToIngredient),
@@ -38,6 +39,8 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
             FattyAcids = (await RowsAsync<FattyAcidRow>(cancellation)).ConvertAll(r => r.ToRecord()),
             Uses = (await RowsAsync<ProductUseRow>(cancellation)).ConvertAll(r => r.ToRecord()),
             SubstitutionGroups = (await RowsAsync<SubstitutionGroupRow>(cancellation)).ConvertAll(r => r.ToRecord()),
+            Limits = await regulation.LimitsAsync(cancellation),
+            Allergens = await regulation.AllergensAsync(cancellation),
         };
 
         Ingredient ToIngredient(IngredientRow row) => new()

@@ -40,6 +40,7 @@ internal static class ReleaseRows
             Parts(i => i.BodyNotes, (place, note) => new BodyNoteRow(place, note)),
             Parts(i => i.Comedogenic, (place, note) => new ComedogenicNoteRow(place, note)),
             Parts(i => i.Cautions, (place, caution) => new CautionRow(place, caution)),
+            .. RegulationRows.Of(release, content),
         ];
 
         IReadOnlyCollection<ContentRow> Single<T>(Func<Ingredient, T?> statement, Func<RowPlace, T, ContentRow> row)

@@ -30,5 +30,7 @@ public static class SeedReader
         FattyAcids = [.. seed.FattyAcids.Select(a => a.Value)],
         Uses = [.. seed.Uses.Select(u => u.Value)],
         SubstitutionGroups = [.. seed.SubstitutionGroups.Select(g => g.Value)],
+        Limits = seed.Regulation.WholeLimits(),
+        Allergens = seed.Regulation.WholeAllergens(),
     };
 }

@@ -5,11 +5,11 @@ namespace Materia.Api.Ingredients;
 /// <summary>Gathers the sources that a record cites.</summary>
 public static class CitedSources
 {
-    /// <summary>Every source that a statement of <paramref name="ingredient"/> names or should be looked up in, by key, in the order of the keys.</summary>
-    public static IReadOnlyDictionary<string, Source> Of(Ingredient ingredient, Release release)
+    /// <summary>Every source that a statement of <paramref name="ingredient"/> or a limit names or should be looked up in, by key, in the order of the keys.</summary>
+    public static IReadOnlyDictionary<string, Source> Of(Ingredient ingredient, IReadOnlyList<LimitReference> limits, Release release)
     {
         var cited = new SortedDictionary<string, Source>(StringComparer.Ordinal);
-        foreach (var key in ingredient.Statements().SelectMany(Keys).Concat(ingredient.Comedogenic.Count > 0 ? ComedogenicNote.CaveatSources : []))
+        foreach (var key in ingredient.Statements().SelectMany(Keys).Concat(ingredient.Comedogenic.Count > 0 ? ComedogenicNote.CaveatSources : []).Concat(limits.Select(l => l.Source)))
         {
             if (release.FindSource(key) is { } source)
             {

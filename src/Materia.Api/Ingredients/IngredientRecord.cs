@@ -65,6 +65,9 @@ public sealed record IngredientRecord
     /// <summary>What may hurt, spoil or stain.</summary>
     public IReadOnlyList<Caution> Cautions { get; init; } = [];
 
+    /// <summary>The limits that name it or a part of it; those on its constituents stand in <c>GET /v1/limits?substance=</c> with its id.</summary>
+    public IReadOnlyList<LimitReference> Limits { get; init; } = [];
+
     /// <summary>Figures that were worked out from the record rather than stored in it; only what <c>include</c> asked for.</summary>
     public ComputedFigures? Computed { get; init; }
 
@@ -75,7 +78,13 @@ public sealed record IngredientRecord
     public required int Release { get; init; }
 
     /// <summary>The record of <paramref name="ingredient"/> in <paramref name="release"/>.</summary>
-    public static IngredientRecord Of(Ingredient ingredient, Release release) => new()
+    public static IngredientRecord Of(Ingredient ingredient, Release release)
+    {
+        var limits = LimitReference.Of(ingredient, release);
+        return Of(ingredient, release, limits);
+    }
+
+    private static IngredientRecord Of(Ingredient ingredient, Release release, IReadOnlyList<LimitReference> limits) => new()
     {
         Id = ingredient.Id,
         FormerIds = ingredient.FormerIds,
@@ -97,7 +106,8 @@ public sealed record IngredientRecord
         BodyNotes = ingredient.BodyNotes,
         Comedogenic = [.. ingredient.Comedogenic.Select(ComedogenicGrade.Of)],
         Cautions = ingredient.Cautions,
-        Sources = CitedSources.Of(ingredient, release),
+        Limits = limits,
+        Sources = CitedSources.Of(ingredient, limits, release),
         Release = release.Number,
     };
 }

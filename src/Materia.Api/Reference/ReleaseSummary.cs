@@ -34,6 +34,8 @@ public sealed record ReleaseSummary
             FattyAcids = release.Content.FattyAcids.Count,
             Uses = release.Content.Uses.Count,
             SubstitutionGroups = release.Content.SubstitutionGroups.Count,
+            Limits = release.Content.Limits.Count,
+            Allergens = release.Content.Allergens.Count,
         },
     };
 }
@@ -58,4 +60,10 @@ public sealed record ReleaseCounts
 
     /// <summary>Substitution groups.</summary>
     public required int SubstitutionGroups { get; init; }
+
+    /// <summary>Limits.</summary>
+    public required int Limits { get; init; }
+
+    /// <summary>Fragrance allergens.</summary>
+    public required int Allergens { get; init; }
 }

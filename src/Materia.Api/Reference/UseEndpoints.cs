@@ -14,7 +14,7 @@ public static class UseEndpoints
             .WithName("ListUses")
             .WithTags("Reference tables")
             .WithSummary("The product types a formula can be for")
-            .WithDescription("The keys that a formula's use takes, such as hair-mask-rinse-off, with the part of the body and whether the product stays on or is washed off.")
+            .WithDescription("The keys that a formula's use takes, such as hair-mask-rinse-off, with the part of the body, whether the product stays on or is washed off, the category of the fragrance standards, and what to know before it is used on children or near the eyes.")
             .WithExample("/v1/uses");
         return routes;
     }

@@ -8,7 +8,10 @@ internal static class Check
 {
     /// <summary>The column is one of the words of an enumeration.</summary>
     public static string IsWord<T>(string column)
-        where T : struct, Enum => $"{column} IN ({string.Join(", ", KebabCase<T>.Words.Select(w => $"'{w}'"))})";
+        where T : struct, Enum => IsOneOf(column, KebabCase<T>.Words);
+
+    /// <summary>The column is absent or one of some words without a quote in them.</summary>
+    public static string IsOneOf(string column, IEnumerable<string> words) => $"{column} IN ({string.Join(", ", words.Select(w => $"'{w}'"))})";
 
     /// <summary>The column is absent or has something besides blanks.</summary>
     public static string NotBlank(string column) => $"trim({column}) <> ''";

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Catalogue.Regulated;
 using Materia.Data.Engines;
 using Materia.Data.Rows;
 using Microsoft.EntityFrameworkCore.Metadata.Builders;
@@ -17,5 +18,7 @@ internal sealed class ProductUseConfiguration(SqlDialect dialect) : StatementCon
         builder.HasCheck("exposure_is_known", Check.IsWord<Exposure>("exposure"));
         builder.HasCheck("site_is_known", Check.IsWord<BodySite>("site"));
         builder.HasCheck("name_not_blank", Check.NotBlank("name"));
+        builder.HasCheck("ifra_category_is_known", Check.IsOneOf("ifra_category", FragranceCategory.All));
+        builder.HasCheck("caution_not_blank", Check.NotBlank("caution"));
     }
 }

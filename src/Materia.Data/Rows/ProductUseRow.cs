@@ -12,6 +12,8 @@ internal sealed class ProductUseRow : StatementRow
         Name = use.Name;
         Exposure = use.Exposure;
         Site = use.Site;
+        IfraCategory = use.IfraCategory;
+        Caution = use.Caution;
         Description = use.Description;
     }
 
@@ -32,6 +34,12 @@ internal sealed class ProductUseRow : StatementRow
     /// <inheritdoc cref="ProductUse.Site"/>
     public BodySite Site { get; private init; }
 
+    /// <inheritdoc cref="ProductUse.IfraCategory"/>
+    public string? IfraCategory { get; private init; }
+
+    /// <inheritdoc cref="ProductUse.Caution"/>
+    public string? Caution { get; private init; }
+
     /// <inheritdoc cref="ProductUse.Description"/>
     public string Description { get; private init; } = "";
 
@@ -42,6 +50,8 @@ internal sealed class ProductUseRow : StatementRow
         Name = Name,
         Exposure = Exposure,
         Site = Site,
+        IfraCategory = IfraCategory,
+        Caution = Caution,
         Description = Description,
         Evidence = Evidence,
         Source = Source,

@@ -37,6 +37,11 @@ internal static class CheckDigits
         {
             CheckCas(acid.Cas, place, faults);
         }
+
+        foreach (var (member, place) in seed.Regulation.LimitMembers.Rows.Concat(seed.Regulation.AllergenMembers.Rows))
+        {
+            CheckCas(member.Member.Cas, place, faults);
+        }
     }
 
     private static void CheckCas(string? number, Place at, FaultList faults)

@@ -34,6 +34,8 @@ internal static class Sentences
 
         All(seed.Uses, u => u.Description, faults);
         All(seed.SubstitutionGroups, g => g.Description, faults);
+        All(seed.Uses, u => u.Caution ?? "", faults);
+        All(seed.Regulation.Limits.Rows, l => l.Conditions ?? "", faults);
     }
 
     private static void All<T>(IEnumerable<Placed<T>> statements, Func<T, string> text, FaultList faults)

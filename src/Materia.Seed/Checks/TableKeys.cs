@@ -2,16 +2,23 @@ using Materia.Seed.Reading;
 
 namespace Materia.Seed.Checks;
 
-/// <summary>The keys of the tables: none repeated, those of product types and substitution groups in kebab case. That none is empty the reading sees to.</summary>
+/// <summary>The keys of the tables: none repeated, those that are ids in kebab case. That none is empty the reading sees to.</summary>
 internal static class TableKeys
 {
     public static void Check(LoadedSeed seed, FaultList faults)
     {
         Unique(seed.FattyAcids.Select(a => (a.Value.Symbol, a.Place)), "symbol", faults);
-        Unique(seed.Uses.Select(u => (u.Value.Id, u.Place)), "id", faults);
-        Unique(seed.SubstitutionGroups.Select(g => (g.Value.Id, g.Place)), "id", faults);
-        var ids = seed.Uses.Select(u => (u.Value.Id, u.Place)).Concat(seed.SubstitutionGroups.Select(g => (g.Value.Id, g.Place)));
-        foreach (var (id, place) in ids.Where(i => !KebabId.IsValid(i.Id)))
+        Ids(seed.Uses.Select(u => (u.Value.Id, u.Place)), faults);
+        Ids(seed.SubstitutionGroups.Select(g => (g.Value.Id, g.Place)), faults);
+        Ids(seed.Regulation.Limits.Rows.Select(l => (l.Value.Id, l.Place)), faults);
+        Ids(seed.Regulation.Allergens.Rows.Select(a => (a.Value.Id, a.Place)), faults);
+    }
+
+    private static void Ids(IEnumerable<(string Key, Place Place)> rows, FaultList faults)
+    {
+        var all = rows.ToList();
+        Unique(all, "id", faults);
+        foreach (var (id, place) in all.Where(i => !KebabId.IsValid(i.Key)))
         {
             faults.Add(place, $"id \"{id}\" is not in kebab case; use a-z, 0-9 and single hyphens between");
         }

@@ -37,7 +37,14 @@ public static class SeedFormatter
             .Concat(Records<Source>(directory, SeedDirectory.Sources, faults))
             .Concat(Table(directory, FattyAcidTable.Path, FattyAcidTable.Columns, FattyAcidTable.Row, faults))
             .Concat(Table(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults))
-            .Concat(Table(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults));
+            .Concat(Table(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults))
+            .Concat(Table(directory, LimitTable.Path, LimitTable.Columns, LimitTable.Row, faults))
+            .Concat(Members(directory, LimitTable.MembersPath, LimitTable.Owner, faults))
+            .Concat(Table(directory, AllergenTable.Path, AllergenTable.Columns, AllergenTable.Row, faults))
+            .Concat(Members(directory, AllergenTable.MembersPath, AllergenTable.Owner, faults));
+
+    private static IEnumerable<FileForm> Members(string directory, string path, string owner, FaultList faults) =>
+        Table(directory, path, OwnedMember.Columns(owner), row => OwnedMember.Row(row, owner), faults);
 
     private static IEnumerable<FileForm> Records<T>(string directory, string folder, FaultList faults)
         where T : class

@@ -20,6 +20,9 @@ internal sealed record LoadedSeed
     /// <summary>The substitution groups, in the order of the table.</summary>
     public required IReadOnlyList<Placed<SubstitutionGroup>> SubstitutionGroups { get; init; }
 
+    /// <summary>The limits and allergens.</summary>
+    public required LoadedRegulation Regulation { get; init; }
+
     /// <summary>The files of sources that could not be read, by the key that their name gives; naming such a source is no fault of its own.</summary>
     public required IReadOnlySet<string> UnreadSources { get; init; }
 

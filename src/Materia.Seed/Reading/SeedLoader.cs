@@ -37,7 +37,7 @@ internal static class SeedLoader
             }
         }
 
-        string[] tables = [FattyAcidTable.Path, UseTable.Path, SubstitutionGroupTable.Path];
+        string[] tables = [FattyAcidTable.Path, UseTable.Path, SubstitutionGroupTable.Path, .. LoadedRegulation.Paths];
         foreach (var stray in SeedDirectory.Paths(directory, SeedDirectory.Tables, faults).Except(tables, StringComparer.Ordinal))
         {
             faults.Add(stray, null, $"no table of that name is read; the tables are {string.Join(", ", tables)}");
@@ -46,6 +46,7 @@ internal static class SeedLoader
         var fattyAcids = TableFile.Read(directory, FattyAcidTable.Path, FattyAcidTable.Columns, FattyAcidTable.Row, faults);
         var uses = TableFile.Read(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults);
         var groups = TableFile.Read(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults);
+        var regulation = LoadedRegulation.Load(directory, faults);
         return new LoadedSeed
         {
             Ingredients = ingredients,
@@ -53,8 +54,9 @@ internal static class SeedLoader
             FattyAcids = fattyAcids.Rows,
             Uses = uses.Rows,
             SubstitutionGroups = groups.Rows,
+            Regulation = regulation,
             UnreadSources = unreadSources,
-            IsComplete = unreadIngredients.Count == 0 && fattyAcids.IsComplete && uses.IsComplete && groups.IsComplete,
+            IsComplete = unreadIngredients.Count == 0 && fattyAcids.IsComplete && uses.IsComplete && groups.IsComplete && regulation.IsComplete,
             HasFattyAcids = fattyAcids.IsComplete,
             HasUses = uses.IsComplete,
             HasSubstitutionGroups = groups.IsComplete,

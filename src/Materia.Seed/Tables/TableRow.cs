@@ -105,6 +105,66 @@ internal sealed class TableRow(Place place, IReadOnlyList<string> columns, strin
         return value;
     }
 
+    /// <summary>The values of an enumeration's kebab-case words, parted by semicolons; none for an empty field.</summary>
+    /// <typeparam name="T">The enumeration.</typeparam>
+    public IReadOnlyList<T> Words<T>(string column)
+        where T : struct, Enum
+    {
+        var values = new List<T>();
+        foreach (var text in List(column))
+        {
+            if (KebabCase<T>.TryParse(text, out var value))
+            {
+                values.Add(value);
+            }
+            else
+            {
+                Fault($"{column} \"{text}\" is unknown; write one of {string.Join(", ", KebabCase<T>.Words)}");
+            }
+        }
+
+        return values;
+    }
+
+    /// <summary>Texts parted by semicolons; none for an empty field.</summary>
+    public IReadOnlyList<string> List(string column)
+    {
+        if (Text(column) is not { } text)
+        {
+            return [];
+        }
+
+        var items = text.Split(';');
+        if (Array.Exists(items, i => i.Length == 0 || char.IsWhiteSpace(i[0]) || char.IsWhiteSpace(i[^1])))
+        {
+            Fault($"{column} \"{text}\" holds an empty item or a blank beside a semicolon; write a;b;c");
+            return [];
+        }
+
+        if (items.Distinct(StringComparer.Ordinal).Count() < items.Length)
+        {
+            Fault($"{column} \"{text}\" names something twice; name it once");
+        }
+
+        return items;
+    }
+
+    /// <summary>A day, or <see langword="null"/> when the field is empty.</summary>
+    public DateOnly? Date(string column)
+    {
+        if (Text(column) is not { } text)
+        {
+            return null;
+        }
+
+        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var value))
+        {
+            Fault($"{column} \"{text}\" is no day; write it as 2026-07-31");
+        }
+
+        return value;
+    }
+
     private string Field(string column)
     {
         for (var i = 0; i < columns.Count; i++)

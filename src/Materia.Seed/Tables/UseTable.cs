@@ -10,7 +10,7 @@ internal static class UseTable
 
     /// <summary>Its columns.</summary>
     public static IReadOnlyList<string> Columns { get; } =
-        ["id", "name", "exposure", "site", "description", "evidence", "source", "locator", "check_in", "note"];
+        ["id", "name", "exposure", "site", "ifra_category", "caution", "description", "evidence", "source", "locator", "check_in", "note"];
 
     /// <summary>Makes the record of a row.</summary>
     public static ProductUse Row(TableRow row) => new()
@@ -19,6 +19,8 @@ internal static class UseTable
         Name = row.Required("name"),
         Exposure = row.Word<Exposure>("exposure"),
         Site = row.Word<BodySite>("site"),
+        IfraCategory = row.Text("ifra_category"),
+        Caution = row.Text("caution"),
         Description = row.Required("description"),
         Evidence = row.Word<Evidence>("evidence"),
         Source = row.Required("source"),

@@ -75,6 +75,42 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
         { "UPDATE substitution_group SET description = ' '", "ck_substitution_group_description_not_blank" },
         { "DELETE FROM substitution_group", "FOREIGN KEY" },
         { "DELETE FROM product_use", "FOREIGN KEY" },
+        { "UPDATE product_use SET ifra_category = '13'", "ck_product_use_ifra_category_is_known" },
+        { "UPDATE product_use SET caution = ' '", "ck_product_use_caution_not_blank" },
+        { "UPDATE regulated_limit SET id = 'A limit' WHERE id = 'a-limit'", "ck_regulated_limit_id_is_kebab_case" },
+        { "UPDATE regulated_limit SET authority = 'un'", "ck_regulated_limit_authority_is_known" },
+        { "UPDATE regulated_limit SET kind = 'advised'", "ck_regulated_limit_kind_is_known" },
+        { "UPDATE regulated_limit SET exposure = 'both'", "ck_regulated_limit_exposure_is_known" },
+        { "UPDATE regulated_limit SET substance = ' '", "ck_regulated_limit_substance_not_blank" },
+        { "UPDATE regulated_limit SET scope_text = ' '", "ck_regulated_limit_scope_text_not_blank" },
+        { "UPDATE regulated_limit SET max_percent = '0'", "ck_regulated_limit_max_percent_in_range" },
+        { "UPDATE regulated_limit SET max_percent = '100.1'", "ck_regulated_limit_max_percent_in_range" },
+        { "UPDATE regulated_limit SET max_percent = NULL, ratio_group = NULL", "ck_regulated_limit_below_needs_a_share" },
+        { "UPDATE regulated_limit SET max_percent = NULL, stays_below = (0 = 1)", "ck_regulated_limit_ratio_needs_a_share" },
+        { "UPDATE regulated_limit SET warning_above = '-1' WHERE warning IS NOT NULL", "ck_regulated_limit_warning_above_in_range" },
+        { "UPDATE regulated_limit SET warning = NULL", "ck_regulated_limit_warning_above_needs_words" },
+        { "UPDATE regulated_limit SET old_stock_until = '2025-10-31'", "ck_regulated_limit_dates_in_order" },
+        { "UPDATE regulated_limit SET source = 'nowhere'", "FOREIGN KEY" },
+        { "UPDATE limit_member SET regulated_limit = 'nowhere' WHERE regulated_limit = 'a-limit'", "FOREIGN KEY" },
+        { "UPDATE limit_member SET member_ingredient = 'nowhere' WHERE member_ingredient IS NOT NULL", "FOREIGN KEY" },
+        { "UPDATE limit_member SET name = ' '", "ck_limit_member_name_not_blank" },
+        { "UPDATE limit_member SET cas = NULL, inci_name = NULL, member_ingredient = NULL", "ck_limit_member_has_an_identity" },
+        { "UPDATE limit_member SET cas = '65-85-1' WHERE cas IS NOT NULL", "ck_limit_member_cas_is_valid" },
+        { "UPDATE limit_member SET factor = '0'", "ck_limit_member_factor_is_positive" },
+        { "UPDATE limit_site SET site = 'ears'", "ck_limit_site_site_is_known" },
+        { "UPDATE limit_use SET product_use = 'nowhere' WHERE is_excepted", "FOREIGN KEY" },
+        { "UPDATE limit_use SET product_use = 'sample-balm'", "UNIQUE" },
+        { "UPDATE limit_category SET ifra_category = '13' WHERE ifra_category = '1'", "ck_limit_category_ifra_category_is_known" },
+        { "UPDATE limit_exception SET except_ingredient = 'nowhere'", "FOREIGN KEY" },
+        { "UPDATE allergen SET id = 'An allergen' WHERE id = 'a-allergen'", "ck_allergen_id_is_kebab_case" },
+        { "UPDATE allergen SET declaration_name = ' ' WHERE id = 'a-allergen'", "ck_allergen_declaration_name_not_blank" },
+        { "UPDATE allergen SET declaration_name = 'Linalool'", "UNIQUE" },
+        { "UPDATE allergen SET leave_on_threshold = '100.1'", "ck_allergen_thresholds_in_range" },
+        { "UPDATE allergen SET rinse_off_threshold = '-0.01'", "ck_allergen_thresholds_in_range" },
+        { "UPDATE allergen SET old_stock_until = NULL", "ck_allergen_dates_together" },
+        { "UPDATE allergen SET old_stock_until = '2026-07-30' WHERE natural_extract", "ck_allergen_dates_in_order" },
+        { "UPDATE allergen_member SET allergen = 'nowhere' WHERE allergen = 'a-allergen'", "FOREIGN KEY" },
+        { "UPDATE allergen_member SET cas = NULL, inci_name = NULL, member_ingredient = NULL", "ck_allergen_member_has_an_identity" },
         { "UPDATE comedogenic_note SET high = 7", "ck_comedogenic_note_grades_in_range" },
         { "UPDATE comedogenic_note SET low = 3", "ck_comedogenic_note_grades_in_range" },
         { "UPDATE comedogenic_note SET irritancy = 6", "ck_comedogenic_note_irritancy_in_range" },
@@ -103,10 +139,9 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
     {
         await PublishAsync(SampleContent.Create());
         var content = SampleContent.Create();
-        var butter = content.Ingredients[0];
 
-        // Cautions are the last table that is written.
-        var broken = content with { Ingredients = [butter with { Cautions = [butter.Cautions[0] with { Source = "nowhere" }] }, content.Ingredients[1]] };
+        // Members of allergens are the last table that is written.
+        var broken = content with { Allergens = [content.Allergens[0] with { Members = [content.Allergens[0].Members[0] with { Ingredient = "nowhere" }] }] };
         await using var context = Database.CreateContext();
         var store = new ReleaseStore(context);
 

@@ -13,7 +13,8 @@ internal static class Raw
         "ingredient_name", "registry_number", "ingredient_function", "property_figure", "fatty_acid_profile", "fatty_acid_share",
         "triacylglycerol_profile", "triacylglycerol_share", "constituent", "ingredient_description", "ingredient_charge",
         "composite_part", "usage_level", "handling_note", "substitution_group", "substitution_membership", "body_note",
-        "comedogenic_note", "caution",
+        "comedogenic_note", "caution", "regulated_limit", "limit_member", "limit_site", "limit_use", "limit_category", "limit_exception",
+        "allergen", "allergen_member",
     ];
 
     /// <summary>Runs a statement and gives the number of rows that it changed.</summary>

@@ -68,6 +68,30 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
     }
 
     [Fact]
+    public async Task PublishAsync_LimitsAndAllergens_ComeBackMemberByMember()
+    {
+        await PublishAsync(SampleContent.Create());
+
+        var content = (await ReadCurrentAsync()).Content;
+        var limit = content.Limits[0];
+        var sample = SampleRegulation.Limits()[0];
+
+        content.Limits.Select(l => l.Id).ShouldBe(["z-limit", "a-limit"]);
+        limit.Members.ShouldBe(sample.Members);
+        limit.Members[1].Factor.ToString(CultureInfo.InvariantCulture).ShouldBe("0.8470");
+        limit.ExceptIngredients.ShouldBe(["sample-butter"]);
+        limit.Scope.Sites.ShouldBe([BodySite.Lips, BodySite.Hair]);
+        limit.Scope.Uses.ShouldBe(["sample-balm"]);
+        limit.Scope.ExceptUses.ShouldBe(["sample-mask"]);
+        limit.Scope.IfraCategories.ShouldBe(["7B", "1"]);
+        limit.MaxPercent!.Value.ToString(CultureInfo.InvariantCulture).ShouldBe("0.50");
+        (limit.Below, limit.WarningAbove, limit.From, limit.OldStockUntil).ShouldBe((true, 0.10m, new DateOnly(2025, 11, 1), new DateOnly(2027, 4, 30)));
+        content.Allergens[0].Members.ShouldBe(SampleRegulation.Allergens()[0].Members);
+        (content.Allergens[0].NewProductsUntil, content.Allergens[1].NewProductsUntil).ShouldBe((new DateOnly(2026, 7, 31), null));
+        (content.Uses[1].IfraCategory, content.Uses[1].Caution).ShouldBe(("1", "Part of it is swallowed."));
+    }
+
+    [Fact]
     public async Task PublishAsync_ListsInAnyOrder_KeepThatOrder()
     {
         await PublishAsync(SampleContent.Create());
@@ -131,8 +155,8 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
 
         // The sample counted by hand: 4 names, 1 origin, 2 numbers, 1 function, 3 figures, 3 shares of acids, 3 of
         // triacylglycerols, 2 constituents, 1 description, 1 charge, 2 parts, 2 usage levels, 2 notes on handling, 2 memberships, 1 effect, 1 grade,
-        // 1 caution, 2 fatty acids, 2 uses, 1 group.
-        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 37, 2));
+        // 1 caution, 2 fatty acids, 2 uses, 1 group, 2 limits, 2 allergens.
+        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 41, 2));
     }
 
     [Fact]

@@ -79,12 +79,16 @@ internal static class SampleContent
                 Name = "Sample balm",
                 Exposure = Exposure.LeaveOn,
                 Site = BodySite.Lips,
+                IfraCategory = "1",
+                Caution = "Part of it is swallowed.",
                 Description = "Is put on and stays.",
                 Evidence = Evidence.CommonPractice,
                 Source = Recalled,
             },
         ],
         SubstitutionGroups = [SampleWorking.Group()],
+        Limits = SampleRegulation.Limits(),
+        Allergens = SampleRegulation.Allergens(),
     };
 
     /// <summary>The same with a table that says less.</summary>

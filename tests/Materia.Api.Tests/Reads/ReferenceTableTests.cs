@@ -10,6 +10,8 @@ public abstract class ReferenceTableTests(ServedApi api)
     [InlineData("/v1/fatty-acids", "symbol", "18:1n-9")]
     [InlineData("/v1/sources", "id", "recalled")]
     [InlineData("/v1/uses", "id", "hair-mask-rinse-off")]
+    [InlineData("/v1/limits", "id", "eu-iii-98-rinse-off-hair")]
+    [InlineData("/v1/allergens", "id", "linalool")]
     [InlineData("/v1/kinds", "kind", "ph-adjuster")]
     [InlineData("/v1/functions", "function", "skin-conditioning-emollient")]
     public async Task List_Table_IsWholeAndHoldsAKnownRow(string url, string key, string known)
@@ -97,6 +99,8 @@ public abstract class ReferenceTableTests(ServedApi api)
         counts["fattyAcids"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/fatty-acids"))["total"]!.GetValue<int>());
         counts["uses"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/uses"))["total"]!.GetValue<int>());
         counts["substitutionGroups"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/substitution-groups"))["total"]!.GetValue<int>());
+        counts["limits"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/limits"))["total"]!.GetValue<int>());
+        counts["allergens"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/allergens"))["total"]!.GetValue<int>());
         counts["ingredients"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/ingredients"))["total"]!.GetValue<int>());
         counts["ingredientsByKind"]!.AsObject().Sum(k => k.Value!.GetValue<int>()).ShouldBe(counts["ingredients"]!.GetValue<int>());
     }

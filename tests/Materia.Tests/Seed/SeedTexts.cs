@@ -140,6 +140,10 @@ internal static class SeedTexts
             """,
         [SeedBlendTexts.Blend] = SeedBlendTexts.BlendText,
         [SeedBlendTexts.Groups] = SeedBlendTexts.GroupsText,
+        [SeedRegulationTexts.Limits] = SeedRegulationTexts.LimitsText,
+        [SeedRegulationTexts.LimitMembers] = SeedRegulationTexts.LimitMembersText,
+        [SeedRegulationTexts.Allergens] = SeedRegulationTexts.AllergensText,
+        [SeedRegulationTexts.AllergenMembers] = SeedRegulationTexts.AllergenMembersText,
         [Acids] =
             """
             symbol,name,systematic_name,cas,carbons,double_bonds,hydroxyls,alcohol,molar_mass,melting_point,evidence,source,locator,check_in,note
@@ -154,9 +158,9 @@ internal static class SeedTexts
             """,
         [Uses] =
             """
-            id,name,exposure,site,description,evidence,source,locator,check_in,note
-            hair-oil-leave-on,Hair oil,leave-on,hair,"Stays in the hair, a few drops.",common-practice,trade-practice,,,
-            lip-balm,Lip balm,leave-on,lips,Stays on the lips.,common-practice,trade-practice,,,
+            id,name,exposure,site,ifra_category,caution,description,evidence,source,locator,check_in,note
+            hair-oil-leave-on,Hair oil,leave-on,hair,7B,Keep it out of the eyes.,"Stays in the hair, a few drops.",common-practice,trade-practice,,,
+            lip-balm,Lip balm,leave-on,lips,1,,Stays on the lips.,common-practice,trade-practice,,,
 
             """,
     };

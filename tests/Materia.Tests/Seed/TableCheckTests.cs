@@ -66,6 +66,10 @@ public sealed class TableCheckTests : IDisposable
     [InlineData(Acids)]
     [InlineData(Uses)]
     [InlineData(SeedBlendTexts.Groups)]
+    [InlineData(SeedRegulationTexts.Limits)]
+    [InlineData(SeedRegulationTexts.LimitMembers)]
+    [InlineData(SeedRegulationTexts.Allergens)]
+    [InlineData(SeedRegulationTexts.AllergenMembers)]
     public void Read_MissingOrEmptyTable_IsReported(string file)
     {
         folder.Write(file, "");

@@ -22,6 +22,142 @@ namespace Materia.Data.Migrations.PostgreSql
 
             NpgsqlModelBuilderExtensions.UseIdentityByDefaultColumns(modelBuilder);
 
+            modelBuilder.Entity("Materia.Data.Rows.AllergenMemberRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Allergen")
+                        .HasColumnType("text")
+                        .HasColumnName("allergen");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Cas")
+                        .HasColumnType("text")
+                        .HasColumnName("cas");
+
+                    b.Property<decimal>("Factor")
+                        .HasColumnType("numeric")
+                        .HasColumnName("factor");
+
+                    b.Property<string>("InciName")
+                        .HasColumnType("text")
+                        .HasColumnName("inci_name");
+
+                    b.Property<string>("MemberIngredient")
+                        .HasColumnType("text")
+                        .HasColumnName("member_ingredient");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.HasKey("Release", "Allergen", "Ordinal")
+                        .HasName("pk_allergen_member");
+
+                    b.ToTable("allergen_member", t =>
+                        {
+                            t.HasCheckConstraint("ck_allergen_member_cas_is_valid", "cas_is_valid(cas)");
+
+                            t.HasCheckConstraint("ck_allergen_member_factor_is_positive", "factor > 0");
+
+                            t.HasCheckConstraint("ck_allergen_member_has_an_identity", "cas IS NOT NULL OR inci_name IS NOT NULL OR member_ingredient IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_allergen_member_name_not_blank", "trim(name) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("text")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("text")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("DeclarationName")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("declaration_name");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("evidence");
+
+                    b.Property<decimal>("LeaveOnThreshold")
+                        .HasColumnType("numeric")
+                        .HasColumnName("leave_on_threshold");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("text")
+                        .HasColumnName("locator");
+
+                    b.Property<bool>("NaturalExtract")
+                        .HasColumnType("boolean")
+                        .HasColumnName("natural_extract");
+
+                    b.Property<DateOnly?>("NewProductsUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("new_products_until");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<DateOnly?>("OldStockUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("old_stock_until");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<decimal>("RinseOffThreshold")
+                        .HasColumnType("numeric")
+                        .HasColumnName("rinse_off_threshold");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("source");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_allergen");
+
+                    b.HasIndex("Release", "DeclarationName")
+                        .IsUnique()
+                        .HasDatabaseName("ix_allergen_declaration_name");
+
+                    b.ToTable("allergen", t =>
+                        {
+                            t.HasCheckConstraint("ck_allergen_dates_in_order", "new_products_until <= old_stock_until");
+
+                            t.HasCheckConstraint("ck_allergen_dates_together", "(new_products_until IS NULL) = (old_stock_until IS NULL)");
+
+                            t.HasCheckConstraint("ck_allergen_declaration_name_not_blank", "trim(declaration_name) <> ''");
+
+                            t.HasCheckConstraint("ck_allergen_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_allergen_id_is_kebab_case", "id ~ '^[a-z0-9]+(-[a-z0-9]+)*$'");
+
+                            t.HasCheckConstraint("ck_allergen_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_allergen_thresholds_in_range", "leave_on_threshold BETWEEN 0 AND 100 AND rinse_off_threshold BETWEEN 0 AND 100");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
                 {
                     b.Property<int>("Release")
@@ -1142,6 +1278,162 @@ namespace Materia.Data.Migrations.PostgreSql
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.LimitCategoryRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("text")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("IfraCategory")
+                        .HasColumnType("text")
+                        .HasColumnName("ifra_category");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "IfraCategory")
+                        .HasName("pk_limit_category");
+
+                    b.ToTable("limit_category", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_category_ifra_category_is_known", "ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitExceptionRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("text")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("ExceptIngredient")
+                        .HasColumnType("text")
+                        .HasColumnName("except_ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "ExceptIngredient")
+                        .HasName("pk_limit_exception");
+
+                    b.ToTable("limit_exception");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitMemberRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("text")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Cas")
+                        .HasColumnType("text")
+                        .HasColumnName("cas");
+
+                    b.Property<decimal>("Factor")
+                        .HasColumnType("numeric")
+                        .HasColumnName("factor");
+
+                    b.Property<string>("InciName")
+                        .HasColumnType("text")
+                        .HasColumnName("inci_name");
+
+                    b.Property<string>("MemberIngredient")
+                        .HasColumnType("text")
+                        .HasColumnName("member_ingredient");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.HasKey("Release", "RegulatedLimit", "Ordinal")
+                        .HasName("pk_limit_member");
+
+                    b.ToTable("limit_member", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_member_cas_is_valid", "cas_is_valid(cas)");
+
+                            t.HasCheckConstraint("ck_limit_member_factor_is_positive", "factor > 0");
+
+                            t.HasCheckConstraint("ck_limit_member_has_an_identity", "cas IS NOT NULL OR inci_name IS NOT NULL OR member_ingredient IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_limit_member_name_not_blank", "trim(name) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitSiteRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("text")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("Site")
+                        .HasColumnType("text")
+                        .HasColumnName("site");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "Site")
+                        .HasName("pk_limit_site");
+
+                    b.ToTable("limit_site", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_site_site_is_known", "site IN ('hair', 'face', 'lips', 'body', 'hands', 'feet', 'armpits', 'nails')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitUseRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("text")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("ProductUse")
+                        .HasColumnType("text")
+                        .HasColumnName("product_use");
+
+                    b.Property<bool>("IsExcepted")
+                        .HasColumnType("boolean")
+                        .HasColumnName("is_excepted");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "ProductUse")
+                        .HasName("pk_limit_use");
+
+                    b.ToTable("limit_use");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.Property<int>("Release")
@@ -1395,6 +1687,137 @@ namespace Materia.Data.Migrations.PostgreSql
                             t.HasCheckConstraint("ck_registry_number_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
 
                             t.HasCheckConstraint("ck_registry_number_registry_is_known", "registry IN ('cas', 'ec')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.RegulatedLimitRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("text")
+                        .HasColumnName("id");
+
+                    b.Property<DateOnly?>("AppliesFrom")
+                        .HasColumnType("date")
+                        .HasColumnName("applies_from");
+
+                    b.Property<string>("Authority")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("authority");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("text")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Conditions")
+                        .HasColumnType("text")
+                        .HasColumnName("conditions");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Exposure")
+                        .HasColumnType("text")
+                        .HasColumnName("exposure");
+
+                    b.Property<string>("ExpressedAs")
+                        .HasColumnType("text")
+                        .HasColumnName("expressed_as");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("text")
+                        .HasColumnName("locator");
+
+                    b.Property<decimal?>("MaxPercent")
+                        .HasColumnType("numeric")
+                        .HasColumnName("max_percent");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<DateOnly?>("OldStockUntil")
+                        .HasColumnType("date")
+                        .HasColumnName("old_stock_until");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("RatioGroup")
+                        .HasColumnType("text")
+                        .HasColumnName("ratio_group");
+
+                    b.Property<string>("ScopeText")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("scope_text");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("source");
+
+                    b.Property<bool>("StaysBelow")
+                        .HasColumnType("boolean")
+                        .HasColumnName("stays_below");
+
+                    b.Property<string>("Substance")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("substance");
+
+                    b.Property<string>("Warning")
+                        .HasColumnType("text")
+                        .HasColumnName("warning");
+
+                    b.Property<decimal?>("WarningAbove")
+                        .HasColumnType("numeric")
+                        .HasColumnName("warning_above");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_regulated_limit");
+
+                    b.ToTable("regulated_limit", t =>
+                        {
+                            t.HasCheckConstraint("ck_regulated_limit_authority_is_known", "authority IN ('eu', 'gb', 'us', 'ifra', 'opinion')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_below_needs_a_share", "NOT stays_below OR max_percent IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_regulated_limit_dates_in_order", "applies_from <= old_stock_until");
+
+                            t.HasCheckConstraint("ck_regulated_limit_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_exposure_is_known", "exposure IN ('leave-on', 'rinse-off')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_id_is_kebab_case", "id ~ '^[a-z0-9]+(-[a-z0-9]+)*$'");
+
+                            t.HasCheckConstraint("ck_regulated_limit_kind_is_known", "kind IN ('prohibited', 'restricted', 'preservative', 'fragrance', 'phototoxic', 'raw-material')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_max_percent_in_range", "max_percent > 0 AND max_percent <= 100");
+
+                            t.HasCheckConstraint("ck_regulated_limit_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_ratio_needs_a_share", "ratio_group IS NULL OR max_percent IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_regulated_limit_scope_text_not_blank", "trim(scope_text) <> ''");
+
+                            t.HasCheckConstraint("ck_regulated_limit_substance_not_blank", "trim(substance) <> ''");
+
+                            t.HasCheckConstraint("ck_regulated_limit_warning_above_in_range", "warning_above BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_regulated_limit_warning_above_needs_words", "warning_above IS NULL OR warning IS NOT NULL");
                         });
                 });
 
@@ -1834,6 +2257,52 @@ namespace Materia.Data.Migrations.PostgreSql
 
                             t.HasCheckConstraint("ck_usage_level_range_in_order", "low <= high AND low <= typical AND typical <= high");
                         });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenMemberRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_member_release_release");
+
+                    b.HasOne("Materia.Data.Rows.AllergenRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Allergen")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_member_allergen_allergen");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "MemberIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_allergen_member_ingredient_member_ingredient");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_allergen_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
@@ -2293,6 +2762,111 @@ namespace Materia.Data.Migrations.PostgreSql
                         .HasConstraintName("fk_inventory_number_inventory_entry_entry");
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.LimitCategoryRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_category_release_release");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_category_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitExceptionRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "ExceptIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_ingredient_except_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitMemberRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_member_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "MemberIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_limit_member_ingredient_member_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_member_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitSiteRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_site_release_release");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_site_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitUseRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_release_release");
+
+                    b.HasOne("Materia.Data.Rows.ProductUseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "ProductUse")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_product_use_product_use");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_regulated_limit_regulated_limit");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -2391,6 +2965,29 @@ namespace Materia.Data.Migrations.PostgreSql
                         .OnDelete(DeleteBehavior.NoAction)
                         .IsRequired()
                         .HasConstraintName("fk_registry_number_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.RegulatedLimitRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_regulated_limit_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_regulated_limit_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_regulated_limit_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.SourceRow", b =>

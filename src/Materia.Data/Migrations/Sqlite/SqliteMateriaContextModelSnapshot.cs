@@ -17,6 +17,151 @@ namespace Materia.Data.Migrations.Sqlite
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Materia.Data.Rows.AllergenMemberRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Allergen")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("allergen");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Cas")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("cas");
+
+                    b.Property<string>("Factor")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("factor");
+
+                    b.Property<string>("InciName")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("inci_name");
+
+                    b.Property<string>("MemberIngredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("member_ingredient");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.HasKey("Release", "Allergen", "Ordinal")
+                        .HasName("pk_allergen_member");
+
+                    b.ToTable("allergen_member", t =>
+                        {
+                            t.HasCheckConstraint("ck_allergen_member_cas_is_valid", "length(cas) BETWEEN 7 AND 12 AND cas GLOB '[1-9]*-[0-9][0-9]-[0-9]' AND length(replace(cas, '-', '')) = length(cas) - 2 AND replace(cas, '-', '') NOT GLOB '*[^0-9]*' AND (1 * substr(replace(cas, '-', ''), -2, 1) + 2 * substr(replace(cas, '-', ''), -3, 1) + 3 * substr(replace(cas, '-', ''), -4, 1) + 4 * substr(replace(cas, '-', ''), -5, 1) + 5 * substr(replace(cas, '-', ''), -6, 1) + 6 * substr(replace(cas, '-', ''), -7, 1) + 7 * substr(replace(cas, '-', ''), -8, 1) + 8 * substr(replace(cas, '-', ''), -9, 1) + 9 * substr(replace(cas, '-', ''), -10, 1)) % 10 = CAST(substr(cas, -1) AS INTEGER)");
+
+                            t.HasCheckConstraint("ck_allergen_member_factor_is_decimal", "ltrim(factor, '-') GLOB '[0-9]*' AND factor GLOB '*[0-9]' AND ltrim(factor, '-') NOT GLOB '*[^0-9.]*' AND length(factor) - length(ltrim(factor, '-')) <= 1 AND length(factor) - length(replace(factor, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_allergen_member_factor_is_positive", "CAST(factor AS REAL) > 0");
+
+                            t.HasCheckConstraint("ck_allergen_member_has_an_identity", "cas IS NOT NULL OR inci_name IS NOT NULL OR member_ingredient IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_allergen_member_name_not_blank", "trim(name) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("DeclarationName")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("declaration_name");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("LeaveOnThreshold")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("leave_on_threshold");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<bool>("NaturalExtract")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("natural_extract");
+
+                    b.Property<DateOnly?>("NewProductsUntil")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("new_products_until");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<DateOnly?>("OldStockUntil")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("old_stock_until");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("RinseOffThreshold")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("rinse_off_threshold");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_allergen");
+
+                    b.HasIndex("Release", "DeclarationName")
+                        .IsUnique()
+                        .HasDatabaseName("ix_allergen_declaration_name");
+
+                    b.ToTable("allergen", t =>
+                        {
+                            t.HasCheckConstraint("ck_allergen_dates_in_order", "new_products_until <= old_stock_until");
+
+                            t.HasCheckConstraint("ck_allergen_dates_together", "(new_products_until IS NULL) = (old_stock_until IS NULL)");
+
+                            t.HasCheckConstraint("ck_allergen_declaration_name_not_blank", "trim(declaration_name) <> ''");
+
+                            t.HasCheckConstraint("ck_allergen_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_allergen_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
+
+                            t.HasCheckConstraint("ck_allergen_leave_on_threshold_is_decimal", "ltrim(leave_on_threshold, '-') GLOB '[0-9]*' AND leave_on_threshold GLOB '*[0-9]' AND ltrim(leave_on_threshold, '-') NOT GLOB '*[^0-9.]*' AND length(leave_on_threshold) - length(ltrim(leave_on_threshold, '-')) <= 1 AND length(leave_on_threshold) - length(replace(leave_on_threshold, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_allergen_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_allergen_rinse_off_threshold_is_decimal", "ltrim(rinse_off_threshold, '-') GLOB '[0-9]*' AND rinse_off_threshold GLOB '*[0-9]' AND ltrim(rinse_off_threshold, '-') NOT GLOB '*[^0-9.]*' AND length(rinse_off_threshold) - length(ltrim(rinse_off_threshold, '-')) <= 1 AND length(rinse_off_threshold) - length(replace(rinse_off_threshold, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_allergen_thresholds_in_range", "CAST(leave_on_threshold AS REAL) BETWEEN 0 AND 100 AND CAST(rinse_off_threshold AS REAL) BETWEEN 0 AND 100");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
                 {
                     b.Property<int>("Release")
@@ -1160,6 +1305,165 @@ namespace Materia.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.LimitCategoryRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("IfraCategory")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ifra_category");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "IfraCategory")
+                        .HasName("pk_limit_category");
+
+                    b.ToTable("limit_category", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_category_ifra_category_is_known", "ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitExceptionRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("ExceptIngredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("except_ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "ExceptIngredient")
+                        .HasName("pk_limit_exception");
+
+                    b.ToTable("limit_exception");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitMemberRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Cas")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("cas");
+
+                    b.Property<string>("Factor")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("factor");
+
+                    b.Property<string>("InciName")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("inci_name");
+
+                    b.Property<string>("MemberIngredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("member_ingredient");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.HasKey("Release", "RegulatedLimit", "Ordinal")
+                        .HasName("pk_limit_member");
+
+                    b.ToTable("limit_member", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_member_cas_is_valid", "length(cas) BETWEEN 7 AND 12 AND cas GLOB '[1-9]*-[0-9][0-9]-[0-9]' AND length(replace(cas, '-', '')) = length(cas) - 2 AND replace(cas, '-', '') NOT GLOB '*[^0-9]*' AND (1 * substr(replace(cas, '-', ''), -2, 1) + 2 * substr(replace(cas, '-', ''), -3, 1) + 3 * substr(replace(cas, '-', ''), -4, 1) + 4 * substr(replace(cas, '-', ''), -5, 1) + 5 * substr(replace(cas, '-', ''), -6, 1) + 6 * substr(replace(cas, '-', ''), -7, 1) + 7 * substr(replace(cas, '-', ''), -8, 1) + 8 * substr(replace(cas, '-', ''), -9, 1) + 9 * substr(replace(cas, '-', ''), -10, 1)) % 10 = CAST(substr(cas, -1) AS INTEGER)");
+
+                            t.HasCheckConstraint("ck_limit_member_factor_is_decimal", "ltrim(factor, '-') GLOB '[0-9]*' AND factor GLOB '*[0-9]' AND ltrim(factor, '-') NOT GLOB '*[^0-9.]*' AND length(factor) - length(ltrim(factor, '-')) <= 1 AND length(factor) - length(replace(factor, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_limit_member_factor_is_positive", "CAST(factor AS REAL) > 0");
+
+                            t.HasCheckConstraint("ck_limit_member_has_an_identity", "cas IS NOT NULL OR inci_name IS NOT NULL OR member_ingredient IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_limit_member_name_not_blank", "trim(name) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitSiteRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("Site")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("site");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "Site")
+                        .HasName("pk_limit_site");
+
+                    b.ToTable("limit_site", t =>
+                        {
+                            t.HasCheckConstraint("ck_limit_site_site_is_known", "site IN ('hair', 'face', 'lips', 'body', 'hands', 'feet', 'armpits', 'nails')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitUseRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("RegulatedLimit")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("regulated_limit");
+
+                    b.Property<string>("ProductUse")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("product_use");
+
+                    b.Property<bool>("IsExcepted")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_excepted");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.HasKey("Release", "RegulatedLimit", "ProductUse")
+                        .HasName("pk_limit_use");
+
+                    b.ToTable("limit_use");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.Property<int>("Release")
@@ -1423,6 +1727,141 @@ namespace Materia.Data.Migrations.Sqlite
                             t.HasCheckConstraint("ck_registry_number_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
 
                             t.HasCheckConstraint("ck_registry_number_registry_is_known", "registry IN ('cas', 'ec')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.RegulatedLimitRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<DateOnly?>("AppliesFrom")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("applies_from");
+
+                    b.Property<string>("Authority")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("authority");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Conditions")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("conditions");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Exposure")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("exposure");
+
+                    b.Property<string>("ExpressedAs")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("expressed_as");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("MaxPercent")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("max_percent");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<DateOnly?>("OldStockUntil")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("old_stock_until");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("RatioGroup")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ratio_group");
+
+                    b.Property<string>("ScopeText")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("scope_text");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<bool>("StaysBelow")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("stays_below");
+
+                    b.Property<string>("Substance")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("substance");
+
+                    b.Property<string>("Warning")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("warning");
+
+                    b.Property<string>("WarningAbove")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("warning_above");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_regulated_limit");
+
+                    b.ToTable("regulated_limit", t =>
+                        {
+                            t.HasCheckConstraint("ck_regulated_limit_authority_is_known", "authority IN ('eu', 'gb', 'us', 'ifra', 'opinion')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_below_needs_a_share", "NOT stays_below OR max_percent IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_regulated_limit_dates_in_order", "applies_from <= old_stock_until");
+
+                            t.HasCheckConstraint("ck_regulated_limit_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_exposure_is_known", "exposure IN ('leave-on', 'rinse-off')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
+
+                            t.HasCheckConstraint("ck_regulated_limit_kind_is_known", "kind IN ('prohibited', 'restricted', 'preservative', 'fragrance', 'phototoxic', 'raw-material')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_max_percent_in_range", "CAST(max_percent AS REAL) > 0 AND CAST(max_percent AS REAL) <= 100");
+
+                            t.HasCheckConstraint("ck_regulated_limit_max_percent_is_decimal", "ltrim(max_percent, '-') GLOB '[0-9]*' AND max_percent GLOB '*[0-9]' AND ltrim(max_percent, '-') NOT GLOB '*[^0-9.]*' AND length(max_percent) - length(ltrim(max_percent, '-')) <= 1 AND length(max_percent) - length(replace(max_percent, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_regulated_limit_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_regulated_limit_ratio_needs_a_share", "ratio_group IS NULL OR max_percent IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_regulated_limit_scope_text_not_blank", "trim(scope_text) <> ''");
+
+                            t.HasCheckConstraint("ck_regulated_limit_substance_not_blank", "trim(substance) <> ''");
+
+                            t.HasCheckConstraint("ck_regulated_limit_warning_above_in_range", "CAST(warning_above AS REAL) BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_regulated_limit_warning_above_is_decimal", "ltrim(warning_above, '-') GLOB '[0-9]*' AND warning_above GLOB '*[0-9]' AND ltrim(warning_above, '-') NOT GLOB '*[^0-9.]*' AND length(warning_above) - length(ltrim(warning_above, '-')) <= 1 AND length(warning_above) - length(replace(warning_above, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_regulated_limit_warning_above_needs_words", "warning_above IS NULL OR warning IS NOT NULL");
                         });
                 });
 
@@ -1876,6 +2315,52 @@ namespace Materia.Data.Migrations.Sqlite
 
                             t.HasCheckConstraint("ck_usage_level_typical_is_decimal", "ltrim(typical, '-') GLOB '[0-9]*' AND typical GLOB '*[0-9]' AND ltrim(typical, '-') NOT GLOB '*[^0-9.]*' AND length(typical) - length(ltrim(typical, '-')) <= 1 AND length(typical) - length(replace(typical, '.', '')) <= 1");
                         });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenMemberRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_member_release_release");
+
+                    b.HasOne("Materia.Data.Rows.AllergenRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Allergen")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_member_allergen_allergen");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "MemberIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_allergen_member_ingredient_member_ingredient");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.AllergenRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_allergen_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_allergen_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
@@ -2335,6 +2820,111 @@ namespace Materia.Data.Migrations.Sqlite
                         .HasConstraintName("fk_inventory_number_inventory_entry_entry");
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.LimitCategoryRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_category_release_release");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_category_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitExceptionRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "ExceptIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_ingredient_except_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_exception_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitMemberRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_member_release_release");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "MemberIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_limit_member_ingredient_member_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_member_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitSiteRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_site_release_release");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_site_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.LimitUseRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_release_release");
+
+                    b.HasOne("Materia.Data.Rows.ProductUseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "ProductUse")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_product_use_product_use");
+
+                    b.HasOne("Materia.Data.Rows.RegulatedLimitRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "RegulatedLimit")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_limit_use_regulated_limit_regulated_limit");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -2433,6 +3023,29 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.NoAction)
                         .IsRequired()
                         .HasConstraintName("fk_registry_number_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.RegulatedLimitRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_regulated_limit_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_regulated_limit_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_regulated_limit_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.SourceRow", b =>
