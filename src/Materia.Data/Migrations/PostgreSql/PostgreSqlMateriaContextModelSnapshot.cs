@@ -1471,6 +1471,10 @@ namespace Materia.Data.Migrations.PostgreSql
                         .HasColumnType("text")
                         .HasColumnName("id");
 
+                    b.Property<string>("Caution")
+                        .HasColumnType("text")
+                        .HasColumnName("caution");
+
                     b.Property<string>("CheckIn")
                         .HasColumnType("text")
                         .HasColumnName("check_in");
@@ -1489,6 +1493,10 @@ namespace Materia.Data.Migrations.PostgreSql
                         .IsRequired()
                         .HasColumnType("text")
                         .HasColumnName("exposure");
+
+                    b.Property<string>("IfraCategory")
+                        .HasColumnType("text")
+                        .HasColumnName("ifra_category");
 
                     b.Property<string>("Locator")
                         .HasColumnType("text")
@@ -1522,11 +1530,15 @@ namespace Materia.Data.Migrations.PostgreSql
 
                     b.ToTable("product_use", t =>
                         {
+                            t.HasCheckConstraint("ck_product_use_caution_not_blank", "trim(caution) <> ''");
+
                             t.HasCheckConstraint("ck_product_use_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
 
                             t.HasCheckConstraint("ck_product_use_exposure_is_known", "exposure IN ('leave-on', 'rinse-off')");
 
                             t.HasCheckConstraint("ck_product_use_id_is_kebab_case", "id ~ '^[a-z0-9]+(-[a-z0-9]+)*$'");
+
+                            t.HasCheckConstraint("ck_product_use_ifra_category_is_known", "ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12')");
 
                             t.HasCheckConstraint("ck_product_use_name_not_blank", "trim(name) <> ''");
 

@@ -1501,6 +1501,10 @@ namespace Materia.Data.Migrations.Sqlite
                         .HasColumnType("TEXT")
                         .HasColumnName("id");
 
+                    b.Property<string>("Caution")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("caution");
+
                     b.Property<string>("CheckIn")
                         .HasColumnType("TEXT")
                         .HasColumnName("check_in");
@@ -1519,6 +1523,10 @@ namespace Materia.Data.Migrations.Sqlite
                         .IsRequired()
                         .HasColumnType("TEXT")
                         .HasColumnName("exposure");
+
+                    b.Property<string>("IfraCategory")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ifra_category");
 
                     b.Property<string>("Locator")
                         .HasColumnType("TEXT")
@@ -1552,11 +1560,15 @@ namespace Materia.Data.Migrations.Sqlite
 
                     b.ToTable("product_use", t =>
                         {
+                            t.HasCheckConstraint("ck_product_use_caution_not_blank", "trim(caution) <> ''");
+
                             t.HasCheckConstraint("ck_product_use_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
 
                             t.HasCheckConstraint("ck_product_use_exposure_is_known", "exposure IN ('leave-on', 'rinse-off')");
 
                             t.HasCheckConstraint("ck_product_use_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
+
+                            t.HasCheckConstraint("ck_product_use_ifra_category_is_known", "ifra_category IN ('1', '2', '3', '4', '5A', '5B', '5C', '5D', '6', '7A', '7B', '8', '9', '10A', '10B', '11A', '11B', '12')");
 
                             t.HasCheckConstraint("ck_product_use_name_not_blank", "trim(name) <> ''");
 
