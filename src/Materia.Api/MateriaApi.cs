@@ -108,6 +108,7 @@ public static class MateriaApi
         v1.MapLimits();
         v1.MapAllergens();
         v1.MapSubstitutionGroups();
+        v1.MapNeeds();
         v1.MapFunctions();
         v1.MapKinds();
         v1.MapInventory();

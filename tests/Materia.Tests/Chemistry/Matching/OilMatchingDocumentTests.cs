@@ -50,7 +50,7 @@ public class OilMatchingDocumentTests
             | kind | samples | first | among five | taken for |
             | --- | --- | --- | --- | --- |
 
-            """.ReplaceLineEndings("\n"));
+            """);
         foreach (var kind in results.GroupBy(r => r.Class, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             var expected = ProfileMatchTests.Expected[kind.Key];
@@ -64,6 +64,6 @@ public class OilMatchingDocumentTests
 
         text.Append(
             "\nSunflower and rapeseed are sold in bred varieties under one name; each variety of the same plant's oil counts as found.\n");
-        return text.ToString();
+        return text.ToString().ReplaceLineEndings("\n");
     }
 }

@@ -90,9 +90,14 @@ public class NeighbourTests
             .Warnings.ShouldContain(w => w.Kind == NeighbourWarningKind.BotanicalFamily && w.Text.Contains("Asteraceae"));
 
     [Fact]
-    public void Find_ComedogenicGrade_ComesWithCaveat() =>
-        NeighbourSearch.Of(Release).Find("shea-butter", new() { Limit = 50 }).Items.SelectMany(n => n.Warnings)
-            .Where(w => w.Kind == NeighbourWarningKind.Comedogenic).ToList().ShouldNotBeEmpty().ShouldAllBe(w => w.Text.EndsWith(ComedogenicNote.Caveat, StringComparison.Ordinal));
+    public void Find_ComedogenicGrade_ComesWithCaveat()
+    {
+        var graded = NeighbourSearch.Of(Release).Find("shea-butter", new() { Limit = 50 }).Items.SelectMany(n => n.Warnings)
+            .Where(w => w.Kind == NeighbourWarningKind.Comedogenic).ToList();
+
+        graded.ShouldNotBeEmpty();
+        graded.ShouldAllBe(w => w.Text.EndsWith(ComedogenicNote.Caveat, StringComparison.Ordinal));
+    }
 
     [Fact]
     public void Find_UnknownId_Throws() =>
