@@ -38,7 +38,7 @@ public sealed record ClaimedFat
     {
         var place = ranked.Index().Where(r => r.Item.Ingredient.Id == claimed.Id).Select(r => (int?)r.Index + 1).FirstOrDefault();
         var shares = MaterialIndex.For(release).Find(claimed).Shares;
-        var range = claimed.FattyAcidProfiles.FirstOrDefault(p => p.Kind == ProfileKind.Range && p.Of == ProfilePart.Acids);
+        var range = RangeComparison.RangeOf(claimed);
         var result = new ClaimedFat
         {
             Id = claimed.Id,
@@ -54,40 +54,10 @@ public sealed record ClaimedFat
             return result with { Absent = "The catalogue holds no published range of its fatty acids; compare with the sample by percentDiffering." };
         }
 
-        var outside = new List<AcidOutside>();
-        var missing = new List<string>();
-        var compared = 0;
-        foreach (var share in range.Shares)
-        {
-            if (Measured(share.Acid) is not { } percent)
-            {
-                missing.Add(share.Acid);
-                continue;
-            }
-
-            compared++;
-            if ((share.Low is { } low && percent < (double)low) || (share.High is { } high && percent > (double)high))
-            {
-                outside.Add(new(share.Acid, percent, share.Low, share.High, share.Source, share.Locator));
-            }
-        }
-
-        return compared == 0
-            ? result with { NotCompared = missing, Absent = "None of the acids of the range was measured." }
-            : result with { WithinRange = outside.Count == 0, Outside = outside, NotCompared = missing };
-
-        double? Measured(string acid)
-        {
-            if (measured.TryGetValue(acid, out var own))
-            {
-                return own;
-            }
-
-            // A total stands for the only acid of its chain that the range names; with two of them nobody can tell which is meant.
-            var chain = MeasuredProfile.ChainOf(acid, release);
-            var at = Array.IndexOf(profile.Chains, chain);
-            return at >= 0 && range.Shares.Count(s => MeasuredProfile.ChainOf(s.Acid, release) == chain) == 1 ? profile.Percent[at] : null;
-        }
+        var found = RangeComparison.Of(range, profile, measured, release);
+        return found.Compared == 0
+            ? result with { NotCompared = found.Missing, Absent = "None of the acids of the range was measured." }
+            : result with { WithinRange = found.Outside.Count == 0, Outside = found.Outside, NotCompared = found.Missing };
     }
 }
 

@@ -18,7 +18,7 @@ public sealed record ProfileMatching
     /// <summary>The nearest fats of the catalogue, nearest first.</summary>
     public required IReadOnlyList<MatchedFat> Nearest { get; init; }
 
-    /// <summary>Mixtures of two fats that explain the profile clearly better than any one does, best first; empty when none does.</summary>
+    /// <summary>Mixtures of two fats that explain the profile clearly better than any one does, best first; empty when none does, or when the published range of the fat claimed (or, without a claim, of one of the nearest) allows it as it is.</summary>
     public required IReadOnlyList<MatchedMixture> Mixtures { get; init; }
 
     /// <summary>Whether it is what it is said to be; absent when nothing was claimed.</summary>
@@ -45,16 +45,23 @@ public sealed record ProfileMatching
         var profile = new MeasuredProfile(measured, release);
         var index = MaterialIndex.For(release);
         var fats = ranked.Select(m => (m.Ingredient, Shares: index.Find(m.Ingredient).Shares!, m.Distance)).ToList();
-        var nearest = fats.Take(limit).Select(f => MatchedFat.Of(f.Ingredient, f.Distance, f.Shares, profile)).ToList();
+        var nearest = fats.Take(limit).Select(f => MatchedFat.Of(f.Ingredient, f.Distance, f.Shares, profile, Within(f.Ingredient))).ToList();
+        var verdict = claimed is null ? null : ClaimedFat.Of(claimed, ranked, profile, measured, release);
+
+        // What one fat's published range allows needs no second fat to explain it.
+        var explained = verdict is null ? nearest.Any(n => n.WithinRange == true) : verdict.WithinRange == true;
         return new()
         {
             Nearest = nearest,
-            Mixtures = MatchedMixture.Find(fats.Select(f => (f.Ingredient, f.Shares)), profile, limit),
-            Claimed = claimed is null ? null : ClaimedFat.Of(claimed, ranked, profile, measured, release),
+            Mixtures = explained ? [] : MatchedMixture.Find(fats.Select(f => (f.Ingredient, f.Shares)), profile, limit),
+            Claimed = verdict,
             Sum = profile.Sum,
             Method = MethodId,
             Warnings = Limits(profile),
         };
+
+        bool? Within(Ingredient fat) =>
+            RangeComparison.RangeOf(fat) is { } range && RangeComparison.Of(range, profile, measured, release) is { Compared: > 0 } found ? found.Outside.Count == 0 : null;
     }
 
     private static List<string> Limits(MeasuredProfile profile)
@@ -84,15 +91,19 @@ public sealed record MatchedFat
     /// <summary>The share of the fatty acids that differs: half the sum of the absolute differences over the acids named [%].</summary>
     public required double PercentDiffering { get; init; }
 
+    /// <summary>Whether every acid compared lies inside the published range; absent when the catalogue has none.</summary>
+    public bool? WithinRange { get; init; }
+
     /// <summary>Acids of the fat, from 1 % up, that the measurement does not name.</summary>
     public required IReadOnlyList<UncomparedAcid> NotCompared { get; init; }
 
-    internal static MatchedFat Of(Ingredient ingredient, double distance, AcidShares shares, MeasuredProfile profile) => new()
+    internal static MatchedFat Of(Ingredient ingredient, double distance, AcidShares shares, MeasuredProfile profile, bool? within) => new()
     {
         Id = ingredient.Id,
         Name = ingredient.CommonName(),
         Distance = distance,
         PercentDiffering = profile.Differing(profile.Of(shares)),
+        WithinRange = within,
         NotCompared = profile.Uncompared(shares),
     };
 }

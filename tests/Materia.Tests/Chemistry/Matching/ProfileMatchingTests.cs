@@ -29,7 +29,7 @@ public class ProfileMatchingTests
             {
                 var mixed = first.Keys.Union(second.Keys).ToDictionary(
                     acid => acid, acid => (percent * first.GetValueOrDefault(acid) / 100) + ((100 - percent) * second.GetValueOrDefault(acid) / 100));
-                var mixtures = ProfileMatching.Of(mixed, null, Release, 5).Mixtures;
+                var mixtures = ProfileMatching.Of(mixed, SeedCatalogue.Ingredient("olive-oil"), Release, 5).Mixtures;
                 var own = mixtures.FirstOrDefault(m => m.Parts.Any(p => p.Id == "olive-oil") && m.Parts.Any(p => p.Id == "soybean-oil"));
                 own.ShouldNotBeNull($"{percent} %");
 
