@@ -19,7 +19,7 @@ public sealed class RestingStatements
     public static RestingStatements Of(Release release)
     {
         var content = release.Content;
-        var tables = content.FattyAcids.Concat<Statement>(content.Uses).Concat(content.SubstitutionGroups).Concat(content.Limits).Concat(content.Allergens);
+        var tables = content.FattyAcids.Concat<Statement>(content.Uses).Concat(content.SubstitutionGroups).Concat(content.Limits).Concat(content.Allergens).Concat(content.Needs).Concat(content.Needs.SelectMany(n => n.Effects));
         var stated = content.Ingredients
             .SelectMany(i => i.Statements().Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)i)))
             .Concat(tables.Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)null)))

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using Materia.Catalogue;
 using Materia.Chemistry;
+using Materia.Formulation.Neighbours;
 using Materia.Regulation;
 
 namespace Materia.Formulation;
@@ -10,5 +11,5 @@ public static class AllMethods
 {
     /// <summary>The methods by id.</summary>
     public static FrozenDictionary<string, Method> ById { get; } =
-        Methods.All.Values.Concat(RegulationMethods.All).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
+        Methods.All.Values.Concat(RegulationMethods.All).Append(NeighbourMethod.Text).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
 }
