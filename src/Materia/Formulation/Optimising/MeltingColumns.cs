@@ -1,0 +1,96 @@
+using Materia.Catalogue;
+using Materia.Chemistry.Melting;
+
+namespace Materia.Formulation.Optimising;
+
+/// <summary>Solid contents and clear point of a blend with the true melting model, the species of each material looked up once.</summary>
+internal sealed class MeltingColumns
+{
+    /// <summary>How near the clear point is found [K]; a tenth of what the model is good for.</summary>
+    private const double Accuracy = 0.02;
+
+    private const double Highest = 130;
+    private readonly MeltingSpace space;
+    private readonly (int Index, double Moles)[][] amounts;
+    private readonly double[] fat;
+    private readonly double[] unknown;
+    private readonly double[] moles;
+
+    public MeltingColumns(Release release, IReadOnlyList<MaterialColumn> columns)
+    {
+        space = MeltingSpace.For([.. columns.SelectMany(c => c.Parts).Select(p => p.Ingredient)], release);
+        amounts = [.. columns.Select(c => c.Parts.SelectMany(p => Known(p.Ingredient) ? space.AmountsOf(p.Ingredient).Select(a => (a.Index, a.MolesPerGram * (double)p.Share)) : []).ToArray())];
+        fat = [.. columns.Select(c => c.Parts.Where(p => Known(p.Ingredient)).Sum(p => (double)p.Share))];
+        unknown = [.. columns.Select(c => c.Parts.Where(p => space.Describe(p.Ingredient).Unknown is not null).Sum(p => (double)p.Share))];
+        moles = new double[space.Species.Count];
+    }
+
+    /// <summary>The share of the fat phase whose melting is known, 0 to 1.</summary>
+    public double Cover(ReadOnlySpan<double> x, ReadOnlySpan<int> active)
+    {
+        double k = 0, u = 0;
+        foreach (var j in active)
+        {
+            k += x[j] * fat[j];
+            u += x[j] * unknown[j];
+        }
+
+        return k + u > 0 ? k / (k + u) : 1;
+    }
+
+    /// <summary>The equilibrium of a blend; <see langword="null"/> when it has no fat phase.</summary>
+    public PhaseEquilibrium? Of(ReadOnlySpan<double> x, ReadOnlySpan<int> active)
+    {
+        Array.Clear(moles);
+        double mass = 0;
+        double total = 0;
+        foreach (var j in active)
+        {
+            total += x[j];
+            mass += x[j] * fat[j];
+        }
+
+        foreach (var j in active)
+        {
+            foreach (var (index, perGram) in amounts[j])
+            {
+                moles[index] += x[j] / total * perGram;
+            }
+        }
+
+        return mass > 0
+            ? new PhaseEquilibrium(new BlendSpecies(space, moles) { FatMass = mass / total, FillerMass = 0, UnknownMass = 0, Warnings = [], Missing = [] }.System(ClassTable.Of))
+            : null;
+    }
+
+    /// <summary>
+    /// Where the blend is clear, as its melting section has it: 1 % solid is left, or a twentieth of what is solid at 10 °C where that is
+    /// less. Found between two temperatures whose solid contents straddle that, by regula falsi on the logarithm with the Illinois rule.
+    /// </summary>
+    public static double ClearPoint(PhaseEquilibrium equilibrium)
+    {
+        var level = Math.Min(1, equilibrium.SolidContentAt(10) / 20);
+        double low = SolidContentCurve.From, high = Highest;
+        if (!(equilibrium.SolidContentAt(low) > level))
+        {
+            return double.NaN;
+        }
+
+        while (high - low > Accuracy)
+        {
+            var middle = (low + high) / 2;
+            if (equilibrium.SolidContentAt(middle) > level)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle;
+            }
+        }
+
+        return (low + high) / 2;
+    }
+
+    private bool Known(Ingredient ingredient) => space.Describe(ingredient) is { IsFiller: false, Unknown: null };
+}

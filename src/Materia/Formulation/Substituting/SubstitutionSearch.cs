@@ -1,0 +1,112 @@
+using Materia.Chemistry.Materials;
+using Materia.Formulation.Optimising;
+
+namespace Materia.Formulation.Substituting;
+
+/// <summary>
+/// Searches whole formulas that do without. The missing materials are replaced one after the other, the largest first; all but the last by
+/// the nearest replacement found.
+/// </summary>
+internal sealed class SubstitutionSearch
+{
+    private readonly SubstitutionCase request;
+    private readonly Deadline deadline;
+    private readonly decimal[] original;
+    private readonly Dictionary<int, int>[] kinships;
+
+    public SubstitutionSearch(SubstitutionCase request, Deadline deadline)
+    {
+        this.request = request;
+        this.deadline = deadline;
+        Lines = [.. request.Formula.Lines.Select(l => new MaterialColumn(l.Ingredient, l.Parts))];
+        var present = Lines.Select(l => l.Name).ToHashSet(StringComparer.Ordinal);
+        var missing = request.Without.Select(id => Lines.First(l => l.Name == id).Ingredient).ToList();
+        var candidates = request.Candidates.Where(c => !present.Contains(c.Name) && missing.Exists(m => Kinship.Of(m, c.Ingredient) is not null));
+        Columns = [.. Lines, .. candidates];
+        kinships = [.. missing.Select(m => Enumerable.Range(Lines.Count, Columns.Count - Lines.Count)
+            .Select(j => (Column: j, Kinship: Kinship.Of(m, Columns[j].Ingredient)))
+            .Where(p => p.Kinship is not null)
+            .ToDictionary(p => p.Column, p => p.Kinship!.Value))];
+        original = [.. request.Formula.Lines.Select(l => l.Percent), .. new decimal[Columns.Count - Lines.Count]];
+        var shares = original.Select(s => (double)s).ToArray();
+        Model = new FigureModel(request.Release, Columns, ComparedFigures.Of(request.Formula.Blend(request.Release), Lines, shares[..Lines.Count]));
+        Guard = new LimitGuard(request.Release, request.Formula.Use, request.Formula.Market, request.AsOf, Columns).Tolerating(original);
+    }
+
+    /// <summary>The formula's lines.</summary>
+    public IReadOnlyList<MaterialColumn> Lines { get; }
+
+    /// <summary>The lines, then what may come in.</summary>
+    public IReadOnlyList<MaterialColumn> Columns { get; }
+
+    /// <summary>The figures of blends of the columns.</summary>
+    public FigureModel Model { get; }
+
+    /// <summary>The limits.</summary>
+    public LimitGuard Guard { get; }
+
+    /// <summary>The share of a column in the original [%].</summary>
+    public decimal OriginalShare(int column) => original[column];
+
+    /// <summary>The formulas found, nearest first; empty when there is none.</summary>
+    public IReadOnlyList<Draft> Run()
+    {
+        var current = original;
+        for (var k = 0; k < request.Without.Count; k++)
+        {
+            var last = k == request.Without.Count - 1;
+            var drafts = Replace(k, current, last ? request.Limit : 1, checkLimits: last);
+            if (last || drafts.Count == 0)
+            {
+                return drafts;
+            }
+
+            current = drafts[0].Shares;
+        }
+
+        return [];
+    }
+
+    private IReadOnlyList<Draft> Replace(int place, decimal[] current, int limit, bool checkLimits)
+    {
+        int[] missing = [.. Enumerable.Range(0, Lines.Count).Where(i => Lines[i].Name == request.Without[place])];
+        var incoming = kinships[place].Where(p => current[p.Key] == 0).ToDictionary(p => p.Key, p => p.Value);
+        var amount = missing.Sum(m => (double)current[m]);
+        int[] kept = [.. Kept(missing[0], current)];
+        var ceilings = UsageCeilingsOf();
+        var start = new double[original.Length];
+        for (var j = 0; j < start.Length; j++)
+        {
+            start[j] = (double)original[j];
+        }
+
+        var target = new Objective(Model, []).OutputsAt(start);
+        var goals = SubstitutionGoals.Of(Model, target, kept, incoming, ceilings, amount);
+        var search = new ReplacementSearch(new Objective(Model, goals), current, missing, kept, [.. incoming.Keys.Order()], deadline);
+        return search.Run(limit, checkLimits ? Guard : null);
+    }
+
+    /// <summary>The lines that may move: fats move where a fat goes out; nothing moves for anything else.</summary>
+    private IEnumerable<int> Kept(int missing, decimal[] current)
+    {
+        if (!Kinds.IsLipid(Lines[missing].Ingredient.Kind))
+        {
+            yield break;
+        }
+
+        for (var j = 0; j < Columns.Count; j++)
+        {
+            var free = j >= Lines.Count || (!request.Locked[j] && !request.Without.Contains(Lines[j].Name));
+            if (free && current[j] > 0 && Kinds.IsLipid(Columns[j].Ingredient.Kind))
+            {
+                yield return j;
+            }
+        }
+    }
+
+    private Func<int, double?> UsageCeilingsOf()
+    {
+        var use = request.Formula.Use;
+        return j => UsageCeilings.Of(Columns[j].Ingredient, use);
+    }
+}
