@@ -101,6 +101,9 @@ public static class MateriaApi
         v1.MapSources();
         v1.MapMethods();
         v1.MapUses();
+        v1.MapSubstitutionGroups();
+        v1.MapFunctions();
+        v1.MapKinds();
         v1.MapRelease();
     }
 }

@@ -44,6 +44,10 @@ public abstract class MateriaContext : DbContext
         Words<ProfilePart>(configurationBuilder);
         Words<OriginKind>(configurationBuilder);
         Words<AllergenFamily>(configurationBuilder);
+        Words<IonicCharge>(configurationBuilder);
+        Words<HandlingTopic>(configurationBuilder);
+        Words<ProcessPhase>(configurationBuilder);
+        Words<BodySubject>(configurationBuilder);
         Dialect.MapTypes(configurationBuilder);
     }
 
@@ -54,6 +58,7 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new SourceConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new FattyAcidConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ProductUseConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new SubstitutionGroupConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new IngredientConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new FormerIdConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new IngredientOriginConfiguration(Dialect));
@@ -67,6 +72,13 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new TriacylglycerolProfileConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new TriacylglycerolShareConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ConstituentConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new IngredientDescriptionConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new IngredientChargeConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new CompositePartConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new UsageLevelConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new HandlingNoteConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new SubstitutionMembershipConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new BodyNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ComedogenicNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new CautionConfiguration(Dialect));
         SnakeCaseNames.Apply(modelBuilder);

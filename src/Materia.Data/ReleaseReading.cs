@@ -22,6 +22,13 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
         var fats = await PartsAsync<TriacylglycerolProfileRow>(cancellation);
         var fatShares = (await RowsAsync<TriacylglycerolShareRow>(cancellation)).ToLookup(r => (r.Ingredient, r.Profile), r => r.ToRecord());
         var constituents = await PartsAsync<ConstituentRow>(cancellation);
+        var descriptions = await PartsAsync<IngredientDescriptionRow>(cancellation);
+        var charges = await PartsAsync<IngredientChargeRow>(cancellation);
+        var compositeParts = await PartsAsync<CompositePartRow>(cancellation);
+        var usageLevels = await PartsAsync<UsageLevelRow>(cancellation);
+        var handling = await PartsAsync<HandlingNoteRow>(cancellation);
+        var memberships = await PartsAsync<SubstitutionMembershipRow>(cancellation);
+        var bodyNotes = await PartsAsync<BodyNoteRow>(cancellation);
         var comedogenic = await PartsAsync<ComedogenicNoteRow>(cancellation);
         var cautions = await PartsAsync<CautionRow>(cancellation);
         return new CatalogueContent
@@ -30,6 +37,7 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
             Sources = (await RowsAsync<SourceRow>(cancellation)).ConvertAll(r => r.ToRecord()),
             FattyAcids = (await RowsAsync<FattyAcidRow>(cancellation)).ConvertAll(r => r.ToRecord()),
             Uses = (await RowsAsync<ProductUseRow>(cancellation)).ConvertAll(r => r.ToRecord()),
+            SubstitutionGroups = (await RowsAsync<SubstitutionGroupRow>(cancellation)).ConvertAll(r => r.ToRecord()),
         };
 
         Ingredient ToIngredient(IngredientRow row) => new()
@@ -45,6 +53,13 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
             FattyAcidProfiles = [.. profiles[row.Id].Select(r => r.ToRecord([.. shares[(row.Id, r.Ordinal)]]))],
             TriacylglycerolProfiles = [.. fats[row.Id].Select(r => r.ToRecord([.. fatShares[(row.Id, r.Ordinal)]]))],
             Constituents = [.. constituents[row.Id].Select(r => r.ToRecord())],
+            Description = descriptions[row.Id].SingleOrDefault()?.ToRecord(),
+            Charge = charges[row.Id].SingleOrDefault()?.ToRecord(),
+            Parts = [.. compositeParts[row.Id].Select(r => r.ToRecord())],
+            UsageLevels = [.. usageLevels[row.Id].Select(r => r.ToRecord())],
+            Handling = [.. handling[row.Id].Select(r => r.ToRecord())],
+            SubstitutionGroups = [.. memberships[row.Id].Select(r => r.ToRecord())],
+            BodyNotes = [.. bodyNotes[row.Id].Select(r => r.ToRecord())],
             Comedogenic = [.. comedogenic[row.Id].Select(r => r.ToRecord())],
             Cautions = [.. cautions[row.Id].Select(r => r.ToRecord())],
         };

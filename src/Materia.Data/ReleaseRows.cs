@@ -15,9 +15,10 @@ internal static class ReleaseRows
             [.. content.Sources.Select((source, ordinal) => new SourceRow(release, ordinal, source))],
             [.. content.FattyAcids.Select((acid, ordinal) => new FattyAcidRow(release, ordinal, acid))],
             [.. content.Uses.Select((use, ordinal) => new ProductUseRow(release, ordinal, use))],
+            [.. content.SubstitutionGroups.Select((group, ordinal) => new SubstitutionGroupRow(release, ordinal, group))],
             [.. ingredients.Select((ingredient, ordinal) => new IngredientRow(release, ordinal, ingredient))],
             Parts(i => i.FormerIds, (place, id) => new FormerIdRow(place, id)),
-            Parts<Origin>(i => i.Origin is { } origin ? [origin] : [], (place, origin) => new IngredientOriginRow(place, origin)),
+            Single(i => i.Origin, (place, origin) => new IngredientOriginRow(place, origin)),
             Parts(i => i.Origin?.AllergenFamilies ?? [], (place, family) => new OriginAllergenFamilyRow(place, family)),
             Parts(i => i.Names, (place, name) => new IngredientNameRow(place, name)),
             Parts(i => i.Numbers, (place, number) => new RegistryNumberRow(place, number)),
@@ -30,9 +31,20 @@ internal static class ReleaseRows
             [.. ingredients.SelectMany(i => i.TriacylglycerolProfiles.SelectMany((profile, p) => profile.Shares.Select(
                 (share, ordinal) => new TriacylglycerolShareRow(new RowPlace(release, i.Id, ordinal), p, share))))],
             Parts(i => i.Constituents, (place, constituent) => new ConstituentRow(place, constituent)),
+            Single(i => i.Description, (place, description) => new IngredientDescriptionRow(place, description)),
+            Single(i => i.Charge, (place, charge) => new IngredientChargeRow(place, charge)),
+            Parts(i => i.Parts, (place, part) => new CompositePartRow(place, part)),
+            Parts(i => i.UsageLevels, (place, level) => new UsageLevelRow(place, level)),
+            Parts(i => i.Handling, (place, note) => new HandlingNoteRow(place, note)),
+            Parts(i => i.SubstitutionGroups, (place, membership) => new SubstitutionMembershipRow(place, membership)),
+            Parts(i => i.BodyNotes, (place, note) => new BodyNoteRow(place, note)),
             Parts(i => i.Comedogenic, (place, note) => new ComedogenicNoteRow(place, note)),
             Parts(i => i.Cautions, (place, caution) => new CautionRow(place, caution)),
         ];
+
+        IReadOnlyCollection<ContentRow> Single<T>(Func<Ingredient, T?> statement, Func<RowPlace, T, ContentRow> row)
+            where T : Statement =>
+            Parts(i => statement(i) is { } known ? [known] : Array.Empty<T>(), row);
 
         IReadOnlyCollection<ContentRow> Parts<T>(Func<Ingredient, IReadOnlyList<T>> list, Func<RowPlace, T, ContentRow> row) =>
             [.. ingredients.SelectMany(i => list(i).Select((part, ordinal) => row(new RowPlace(release, i.Id, ordinal), part)))];

@@ -29,6 +29,12 @@ public sealed record SearchRequest
     /// <summary>Kingdoms, one of which it must come from.</summary>
     public IReadOnlyList<OriginKind> Origins { get; init; } = [];
 
+    /// <summary>Charges in water, one of which it must carry.</summary>
+    public IReadOnlyList<IonicCharge> Charges { get; init; } = [];
+
+    /// <summary>Keys of substitution groups, of one of which it must be a member.</summary>
+    public IReadOnlyList<string> Groups { get; init; } = [];
+
     /// <summary>Ranges of properties.</summary>
     public IReadOnlyDictionary<PropertyGroup, DecimalRange> Properties { get; init; } = new Dictionary<PropertyGroup, DecimalRange>();
 

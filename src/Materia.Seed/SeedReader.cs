@@ -29,5 +29,6 @@ public static class SeedReader
         Sources = [.. seed.Sources.Select(s => s.Value).OrderBy(s => s.Id, StringComparer.Ordinal)],
         FattyAcids = [.. seed.FattyAcids.Select(a => a.Value)],
         Uses = [.. seed.Uses.Select(u => u.Value)],
+        SubstitutionGroups = [.. seed.SubstitutionGroups.Select(g => g.Value)],
     };
 }

@@ -9,7 +9,7 @@ public static class CitedSources
     public static IReadOnlyDictionary<string, Source> Of(Ingredient ingredient, Release release)
     {
         var cited = new SortedDictionary<string, Source>(StringComparer.Ordinal);
-        foreach (var key in Statements(ingredient).SelectMany(Keys).Concat(ingredient.Comedogenic.Count > 0 ? ComedogenicNote.CaveatSources : []))
+        foreach (var key in ingredient.Statements().SelectMany(Keys).Concat(ingredient.Comedogenic.Count > 0 ? ComedogenicNote.CaveatSources : []))
         {
             if (release.FindSource(key) is { } source)
             {
@@ -22,18 +22,4 @@ public static class CitedSources
 
     private static IEnumerable<string> Keys(Statement statement) =>
         statement.CheckIn is { } checkIn ? [statement.Source, checkIn] : [statement.Source];
-
-    private static IEnumerable<Statement> Statements(Ingredient ingredient) =>
-    [
-        .. ingredient.Origin is { } origin ? [origin] : Array.Empty<Statement>(),
-        .. ingredient.Names,
-        .. ingredient.Numbers,
-        .. ingredient.Functions,
-        .. ingredient.Properties,
-        .. ingredient.FattyAcidProfiles.SelectMany(p => p.Shares),
-        .. ingredient.TriacylglycerolProfiles.SelectMany(p => p.Shares),
-        .. ingredient.Constituents,
-        .. ingredient.Comedogenic,
-        .. ingredient.Cautions,
-    ];
 }

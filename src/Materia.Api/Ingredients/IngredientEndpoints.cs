@@ -31,7 +31,7 @@ public static class IngredientEndpoints
             .WithName("SearchIngredients")
             .WithSummary("Search the catalogue")
             .WithDescription(
-                "Finds ingredients by name, kind, function, origin and figures; everything that is asked must hold. An ingredient without the figure asked for is not found. " +
+                "Finds ingredients by name, kind, function, origin, charge, substitution group and figures; everything that is asked must hold. An ingredient without the figure asked for is not found. " +
                 "Each hit says why it was found; facets count the matches. Where there are more, next and the Link header lead to the next page.")
             .WithQuery(IngredientQueryParameters.All)
             .WithExample("/v1/ingredients?kind=butter&melting=..36&sort=melting")
@@ -42,7 +42,7 @@ public static class IngredientEndpoints
             .WithName("GetIngredient")
             .WithSummary("The whole record of an ingredient")
             .WithDescription(
-                "Everything that the catalogue says of one ingredient: names, registry numbers, functions, properties, fatty-acid profiles, constituents, comedogenic grades with their caveat, and cautions. " +
+                "Everything that the catalogue says of one ingredient: names, registry numbers, functions, description, properties, fatty-acid profiles, constituents, parts, usual shares by type of product, handling, substitution groups, comedogenic grades with their caveat, and cautions. " +
                 "Each statement has its grade (evidence), the key of its source and where in the source it stands; sources holds every cited source in full. What is not known is absent. " +
                 "With include=melting, computed holds what was worked out from the record, with the key of its method; it never stands among the properties.")
             .WithQuery(Include)

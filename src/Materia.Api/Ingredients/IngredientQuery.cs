@@ -17,6 +17,8 @@ public static class IngredientQuery
             Kinds = reader.Words<IngredientKind>("kind"),
             Functions = reader.All("function"),
             Origins = reader.Words<OriginKind>("origin"),
+            Charges = reader.Words<IonicCharge>("charge"),
+            Groups = reader.All("group"),
             Properties = Properties(reader, faults),
             Acids = Acids(reader, faults),
             RangeMatch = reader.Word<RangeMatch>("rangeMatch"),

@@ -26,6 +26,12 @@ public sealed record IngredientRecord
     /// <summary>What it does in a product, in the official inventory's terms.</summary>
     public IReadOnlyList<FunctionStatement> Functions { get; init; } = [];
 
+    /// <summary>What it is and what it is like to work with.</summary>
+    public Description? Description { get; init; }
+
+    /// <summary>The charge it carries in water, where it has to do with one.</summary>
+    public ChargeStatement? Charge { get; init; }
+
     /// <summary>Measured or specified properties; where several stand side by side, <c>used</c> marks the one that computations take.</summary>
     public IReadOnlyList<Figure> Properties { get; init; } = [];
 
@@ -37,6 +43,21 @@ public sealed record IngredientRecord
 
     /// <summary>Named constituents in percent by mass.</summary>
     public IReadOnlyList<Constituent> Constituents { get; init; } = [];
+
+    /// <summary>The parts of a mixture or a solution that is sold under one name; a label names them one by one.</summary>
+    public IReadOnlyList<CompositePart> Parts { get; init; } = [];
+
+    /// <summary>Usual shares by type of product: advice, never a limit of law.</summary>
+    public IReadOnlyList<UsageLevel> UsageLevels { get; init; } = [];
+
+    /// <summary>Which phase it goes into, how it is dispersed and kept.</summary>
+    public IReadOnlyList<HandlingNote> Handling { get; init; } = [];
+
+    /// <summary>The jobs in which it can stand in for others.</summary>
+    public IReadOnlyList<SubstitutionMembership> SubstitutionGroups { get; init; } = [];
+
+    /// <summary>What it was found to do to hair and skin; not a claim for a label.</summary>
+    public IReadOnlyList<BodyNote> BodyNotes { get; init; } = [];
 
     /// <summary>Grades of the rabbit-ear assay, each with its caveat.</summary>
     public IReadOnlyList<ComedogenicGrade> Comedogenic { get; init; } = [];
@@ -63,10 +84,17 @@ public sealed record IngredientRecord
         Names = ingredient.Names,
         Numbers = ingredient.Numbers,
         Functions = ingredient.Functions,
+        Description = ingredient.Description,
+        Charge = ingredient.Charge,
         Properties = ingredient.Properties,
         FattyAcidProfiles = ingredient.FattyAcidProfiles,
         TriacylglycerolProfiles = ingredient.TriacylglycerolProfiles,
         Constituents = ingredient.Constituents,
+        Parts = ingredient.Parts,
+        UsageLevels = ingredient.UsageLevels,
+        Handling = ingredient.Handling,
+        SubstitutionGroups = ingredient.SubstitutionGroups,
+        BodyNotes = ingredient.BodyNotes,
         Comedogenic = [.. ingredient.Comedogenic.Select(ComedogenicGrade.Of)],
         Cautions = ingredient.Cautions,
         Sources = CitedSources.Of(ingredient, release),

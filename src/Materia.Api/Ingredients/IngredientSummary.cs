@@ -9,6 +9,7 @@ public sealed record IngredientSummary
     [
         Property.MeltingRange, Property.MeltingPoint, Property.SlipMeltingPoint, Property.DropPoint, Property.IodineValue, Property.SaponificationValue,
         Property.Density, Property.RelativeDensity, Property.Viscosity, Property.RequiredHlb,
+        Property.Hlb, Property.CationExchangeCapacity, Property.SwellingVolume, Property.EffectivePh, Property.ShelfLife,
     ];
 
     /// <summary>The id.</summary>
@@ -23,9 +24,12 @@ public sealed record IngredientSummary
     /// <summary>What kind of material it is.</summary>
     public required IngredientKind Kind { get; init; }
 
+    /// <summary>What it is and what it is like to work with, in a few sentences; its source stands in the record.</summary>
+    public string? Description { get; init; }
+
     /// <summary>
     /// The figures that makers look at first, as computations take them: melting, iodine value, saponification value, density,
-    /// viscosity and required HLB. What is not known is absent; the whole record has the rest.
+    /// viscosity, required HLB, HLB, cation-exchange capacity, swelling, effective pH and shelf life. What is not known is absent; the whole record has the rest.
     /// </summary>
     public required IReadOnlyList<Figure> Figures { get; init; }
 
@@ -36,6 +40,7 @@ public sealed record IngredientSummary
         Name = ingredient.CommonName(),
         InciName = ingredient.InciName(),
         Kind = ingredient.Kind,
+        Description = ingredient.Description?.Text,
         Figures = new PreparedFigures([.. ingredient.Properties
             .Where(f => Array.IndexOf(Shown, f.Property) >= 0)
             .GroupBy(f => (f.Property, f.At))

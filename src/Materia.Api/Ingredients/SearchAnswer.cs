@@ -12,7 +12,7 @@ public sealed record SearchAnswer
     /// <summary>The hits of this page.</summary>
     public required IReadOnlyList<IngredientHit> Items { get; init; }
 
-    /// <summary>How the matches spread over kinds, functions and origins, all pages together.</summary>
+    /// <summary>How the matches spread over kinds, functions, origins, charges and substitution groups, all pages together.</summary>
     public required SearchFacets Facets { get; init; }
 
     /// <summary>Names near to the text, the likeliest first, where no name matched as it was typed.</summary>
@@ -37,6 +37,9 @@ public sealed record IngredientHit
     /// <summary>What kind of material it is.</summary>
     public required IngredientKind Kind { get; init; }
 
+    /// <summary>What it is and what it is like to work with, in a few sentences; its source stands in the record.</summary>
+    public string? Description { get; init; }
+
     /// <summary>The figures that makers look at first, as computations take them; what is not known is absent.</summary>
     public required IReadOnlyList<Figure> Figures { get; init; }
 
@@ -50,6 +53,7 @@ public sealed record IngredientHit
         Name = summary.Name,
         InciName = summary.InciName,
         Kind = summary.Kind,
+        Description = summary.Description,
         Figures = summary.Figures,
         Matched = matched is { Names.Count: 0, Figures.Count: 0, Shares.Count: 0 } ? null : matched,
     };

@@ -33,6 +33,7 @@ public sealed record ReleaseSummary
             Sources = release.Content.Sources.Count,
             FattyAcids = release.Content.FattyAcids.Count,
             Uses = release.Content.Uses.Count,
+            SubstitutionGroups = release.Content.SubstitutionGroups.Count,
         },
     };
 }
@@ -54,4 +55,7 @@ public sealed record ReleaseCounts
 
     /// <summary>Product types.</summary>
     public required int Uses { get; init; }
+
+    /// <summary>Substitution groups.</summary>
+    public required int SubstitutionGroups { get; init; }
 }

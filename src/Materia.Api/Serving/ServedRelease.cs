@@ -6,6 +6,7 @@ using System.Text;
 using System.Text.Json;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
+using Materia.Api.Reference;
 using Materia.Catalogue;
 using Materia.Search;
 
@@ -35,6 +36,7 @@ public sealed class ServedRelease
         // The build takes part because another build may write the same release differently.
         entityTagSeed = Encoding.UTF8.GetBytes($"{Build} {Number} {release.Checksum} ");
         Summaries = release.Content.Ingredients.ToFrozenDictionary(i => i.Id, IngredientSummary.Of, StringComparer.Ordinal);
+        Resting = RestingStatements.Of(release);
         records = release.Content.Ingredients.ToFrozenDictionary(
             i => i.Id,
             i => Represent(IngredientEndpoints.Path(i.Id), JsonSerializer.SerializeToUtf8Bytes(IngredientRecord.Of(i, release), ApiJson.Options)),
@@ -49,6 +51,9 @@ public sealed class ServedRelease
 
     /// <summary>Each ingredient in short, by id.</summary>
     public FrozenDictionary<string, IngredientSummary> Summaries { get; }
+
+    /// <summary>What rests on each source.</summary>
+    public RestingStatements Resting { get; }
 
     /// <summary>The release's number as the <c>Materia-Release</c> header gives it.</summary>
     public string Number { get; }

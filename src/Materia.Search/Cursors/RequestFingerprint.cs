@@ -19,6 +19,8 @@ internal static class RequestFingerprint
         Add(text, "kind", request.Kinds.Select(KebabCase<IngredientKind>.Word));
         Add(text, "function", request.Functions);
         Add(text, "origin", request.Origins.Select(KebabCase<OriginKind>.Word));
+        Add(text, "charge", request.Charges.Select(KebabCase<IonicCharge>.Word));
+        Add(text, "group", request.Groups);
         Add(text, "property", request.Properties.Select(p => $"{p.Key.Name()}={p.Value}"));
         Add(text, "acid", request.Acids.Select(a => $"{a.Key}={a.Value}"));
         Add(text, "match", [request.RangeMatch.ToString()]);

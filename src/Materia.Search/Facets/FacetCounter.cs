@@ -9,8 +9,10 @@ internal sealed class FacetCounter(IngredientColumns columns)
     private readonly FacetColumn kind = new([.. columns.Kinds.Select(k => new[] { KebabCase<IngredientKind>.Word(k) })]);
     private readonly FacetColumn function = new(columns.Functions);
     private readonly FacetColumn origin = new([.. columns.Origins.Select(o => o is { } from ? new[] { KebabCase<OriginKind>.Word(from) } : [])]);
+    private readonly FacetColumn charge = new([.. columns.Charges.Select(c => c is { } known ? new[] { KebabCase<IonicCharge>.Word(known) } : [])]);
+    private readonly FacetColumn group = new(columns.Groups);
 
     /// <summary>Counts over the ingredients with these ordinals.</summary>
     public SearchFacets Count(IReadOnlyList<int> ingredients) =>
-        new(kind.Count(ingredients), function.Count(ingredients), origin.Count(ingredients));
+        new(kind.Count(ingredients), function.Count(ingredients), origin.Count(ingredients), charge.Count(ingredients), group.Count(ingredients));
 }

@@ -4,10 +4,17 @@ namespace Materia.Search;
 /// <param name="Kind">Kinds in kebab case.</param>
 /// <param name="Function">Functions; an ingredient counts under each that it has.</param>
 /// <param name="Origin">Kingdoms of origin; ingredients without one are not counted.</param>
-public sealed record SearchFacets(IReadOnlyList<FacetCount> Kind, IReadOnlyList<FacetCount> Function, IReadOnlyList<FacetCount> Origin)
+/// <param name="Charge">Charges in water; ingredients without one are not counted.</param>
+/// <param name="Group">Substitution groups; an ingredient counts under each that it is a member of.</param>
+public sealed record SearchFacets(
+    IReadOnlyList<FacetCount> Kind,
+    IReadOnlyList<FacetCount> Function,
+    IReadOnlyList<FacetCount> Origin,
+    IReadOnlyList<FacetCount> Charge,
+    IReadOnlyList<FacetCount> Group)
 {
     /// <summary>The facets of no matches.</summary>
-    public static SearchFacets None { get; } = new([], [], []);
+    public static SearchFacets None { get; } = new([], [], [], [], []);
 }
 
 /// <summary>How many matches have a value.</summary>

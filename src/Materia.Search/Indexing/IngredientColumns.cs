@@ -18,6 +18,8 @@ internal sealed class IngredientColumns
         Kinds = [.. ingredients.Select(i => i.Kind)];
         Origins = [.. ingredients.Select(i => i.Origin?.From)];
         Functions = [.. ingredients.Select(i => i.Functions.Select(f => f.Function).Distinct(StringComparer.Ordinal).ToArray())];
+        Charges = [.. ingredients.Select(i => i.Charge?.Charge)];
+        Groups = [.. ingredients.Select(i => i.SubstitutionGroups.Select(m => m.Group).Distinct(StringComparer.Ordinal).ToArray())];
         Acids = [.. ingredients.Select(AcidShares.Of)];
         figures = [.. PropertyGroups.All.Select(g => computed.Find(g) ?? [.. ingredients.Select(i => GroupFigures.Of(i, g))])];
     }
@@ -30,6 +32,12 @@ internal sealed class IngredientColumns
 
     /// <summary>The functions of each, none twice.</summary>
     public string[][] Functions { get; }
+
+    /// <summary>The charge of each in water, where it is known.</summary>
+    public IonicCharge?[] Charges { get; }
+
+    /// <summary>The substitution groups of each, none twice.</summary>
+    public string[][] Groups { get; }
 
     /// <summary>The fatty acids of each.</summary>
     public AcidShares[] Acids { get; }

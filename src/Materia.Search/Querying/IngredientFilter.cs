@@ -13,6 +13,8 @@ internal sealed class IngredientFilter
     private readonly FrozenSet<IngredientKind> kinds;
     private readonly FrozenSet<string> functions;
     private readonly FrozenSet<OriginKind> origins;
+    private readonly FrozenSet<IonicCharge> charges;
+    private readonly FrozenSet<string> groups;
     private readonly (PropertyGroup Group, DecimalRange Range)[] properties;
     private readonly (AskedAcid Acid, DecimalRange Range)[] acids;
 
@@ -24,6 +26,8 @@ internal sealed class IngredientFilter
         kinds = request.Kinds.ToFrozenSet();
         functions = request.Functions.ToFrozenSet(StringComparer.Ordinal);
         origins = request.Origins.ToFrozenSet();
+        charges = request.Charges.ToFrozenSet();
+        groups = request.Groups.ToFrozenSet(StringComparer.Ordinal);
         properties = [.. request.Properties.OrderBy(p => p.Key).Select(p => (p.Key, p.Value))];
         acids = [.. request.Acids
             .OrderBy(a => a.Key, StringComparer.Ordinal)
@@ -35,6 +39,8 @@ internal sealed class IngredientFilter
         (kinds.Count == 0 || kinds.Contains(columns.Kinds[ingredient]))
         && (origins.Count == 0 || (columns.Origins[ingredient] is { } origin && origins.Contains(origin)))
         && (functions.Count == 0 || Array.Exists(columns.Functions[ingredient], functions.Contains))
+        && (charges.Count == 0 || (columns.Charges[ingredient] is { } charge && charges.Contains(charge)))
+        && (groups.Count == 0 || Array.Exists(columns.Groups[ingredient], groups.Contains))
         && Array.TrueForAll(properties, p => Satisfies(columns.Figures(p.Group)[ingredient], p.Range))
         && Array.TrueForAll(acids, a => columns.Acids[ingredient].Find(a.Acid) is { } share && Satisfies(share.Low, share.High, a.Range));
 

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using Materia.Catalogue;
 
 namespace Materia.Search.Ranges;
@@ -10,16 +11,28 @@ internal static class GroupFigures
     private static readonly Property[] Melting =
         [Property.MeltingRange, Property.SlipMeltingPoint, Property.MeltingPoint, Property.ClearPoint, Property.DropPoint];
 
+    private static readonly FrozenDictionary<PropertyGroup, Property> Single = new Dictionary<PropertyGroup, Property>
+    {
+        [PropertyGroup.Iodine] = Property.IodineValue,
+        [PropertyGroup.Saponification] = Property.SaponificationValue,
+        [PropertyGroup.RequiredHlb] = Property.RequiredHlb,
+        [PropertyGroup.Hlb] = Property.Hlb,
+        [PropertyGroup.CationExchangeCapacity] = Property.CationExchangeCapacity,
+        [PropertyGroup.Swelling] = Property.SwellingVolume,
+        [PropertyGroup.ShelfLife] = Property.ShelfLife,
+        [PropertyGroup.EffectivePh] = Property.EffectivePh,
+        [PropertyGroup.MolarMass] = Property.MolarMass,
+        [PropertyGroup.FlashPoint] = Property.FlashPoint,
+    }.ToFrozenDictionary();
+
     /// <summary>The figures, the one to sort by first; empty where the catalogue has none.</summary>
     public static IReadOnlyList<RangeFigure> Of(Ingredient ingredient, PropertyGroup group) => group switch
     {
         PropertyGroup.Melting => [.. Melting.SelectMany(p => Used(ingredient, p)).Select(RangeFigure.Of)],
-        PropertyGroup.Iodine => [.. Used(ingredient, Property.IodineValue).Select(RangeFigure.Of)],
-        PropertyGroup.Saponification => [.. Used(ingredient, Property.SaponificationValue).Select(RangeFigure.Of)],
         PropertyGroup.Density => Density(ingredient),
         PropertyGroup.Viscosity => [.. NearestToRoom(Used(ingredient, Property.Viscosity)).Select(RangeFigure.Of)],
-        PropertyGroup.RequiredHlb => [.. Used(ingredient, Property.RequiredHlb).Select(RangeFigure.Of)],
         PropertyGroup.Comedogenic => [.. ingredient.Comedogenic.Select(Grade)],
+        _ when Single.TryGetValue(group, out var property) => [.. Used(ingredient, property).Select(RangeFigure.Of)],
         _ => throw new ArgumentOutOfRangeException(nameof(group), group, "A group that has no figures."),
     };
 

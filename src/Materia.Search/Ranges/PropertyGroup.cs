@@ -37,6 +37,27 @@ public enum PropertyGroup
 
     /// <summary>Computed clear point [Cel]; measured ones are among <see cref="Melting"/>.</summary>
     ClearPoint,
+
+    /// <summary>HLB of an emulsifier [1].</summary>
+    Hlb,
+
+    /// <summary>Cation-exchange capacity [cmol/kg].</summary>
+    CationExchangeCapacity,
+
+    /// <summary>Volume of 2 g swollen in water [mL].</summary>
+    Swelling,
+
+    /// <summary>Shelf life unopened [mo].</summary>
+    ShelfLife,
+
+    /// <summary>pH in which it works or keeps [[pH]].</summary>
+    EffectivePh,
+
+    /// <summary>Molar mass [g/mol].</summary>
+    MolarMass,
+
+    /// <summary>Flash point [Cel].</summary>
+    FlashPoint,
 }
 
 /// <summary>The names of <see cref="PropertyGroup"/> in requests and results.</summary>

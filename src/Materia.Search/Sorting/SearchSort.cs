@@ -68,4 +68,16 @@ public enum SortKey
 
     /// <summary>The computed clear point.</summary>
     ClearPoint,
+
+    /// <summary>The HLB of an emulsifier.</summary>
+    Hlb,
+
+    /// <summary>The cation-exchange capacity.</summary>
+    CationExchangeCapacity,
+
+    /// <summary>The volume swollen in water.</summary>
+    Swelling,
+
+    /// <summary>The shelf life unopened.</summary>
+    ShelfLife,
 }

@@ -24,6 +24,10 @@ internal sealed class SortOrders
         AddFigure(SortKey.SolidAt20, PropertyGroup.SolidAt20);
         AddFigure(SortKey.SolidAt32, PropertyGroup.SolidAt32);
         AddFigure(SortKey.ClearPoint, PropertyGroup.ClearPoint);
+        AddFigure(SortKey.Hlb, PropertyGroup.Hlb);
+        AddFigure(SortKey.CationExchangeCapacity, PropertyGroup.CationExchangeCapacity);
+        AddFigure(SortKey.Swelling, PropertyGroup.Swelling);
+        AddFigure(SortKey.ShelfLife, PropertyGroup.ShelfLife);
 
         void AddFigure(SortKey key, PropertyGroup group)
         {

@@ -22,9 +22,15 @@ internal static class AllChecks
         Profiles.Check,
         Triacylglycerols.Check,
         Constituents.Check,
+        Parts.Check,
+        PartCycles.Check,
+        UsageLevels.Check,
+        Handling.Check,
+        SubstitutionGroups.Check,
         ComedogenicGrades.Check,
         MolarMasses.Check,
         Texts.Check,
+        Sentences.Check,
     ];
 
     /// <summary>Runs every check over <paramref name="seed"/>.</summary>

@@ -26,6 +26,11 @@ internal static class CheckDigits
             {
                 CheckCas(constituent.Cas, at, faults);
             }
+
+            foreach (var (part, at) in Statements.Items(ingredient.Parts, place, "parts"))
+            {
+                CheckCas(part.Cas, at, faults);
+            }
         }
 
         foreach (var (acid, place) in seed.FattyAcids)

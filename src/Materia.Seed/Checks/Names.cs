@@ -3,7 +3,7 @@ using Materia.Seed.Reading;
 
 namespace Materia.Seed.Checks;
 
-/// <summary>Each ingredient has exactly one common name, and it comes first.</summary>
+/// <summary>Each ingredient has exactly one common name, and it comes first; an INCI name is that of one substance.</summary>
 internal static class Names
 {
     public static void Check(LoadedSeed seed, FaultList faults)
@@ -23,6 +23,14 @@ internal static class Names
             foreach (var (name, at) in common.Skip(1))
             {
                 faults.Add(at, $"\"{name.Text}\" is a second common name; make it a synonym");
+            }
+
+            foreach (var (name, at) in Statements.Items(ingredient.Names, place, "names").Where(n => n.Value.Kind == NameKind.Inci))
+            {
+                if (name.Text.Contains("(and)", StringComparison.OrdinalIgnoreCase))
+                {
+                    faults.Add(at, $"\"{name.Text}\" joins several INCI names; give each its line in \"parts\"");
+                }
             }
         }
     }

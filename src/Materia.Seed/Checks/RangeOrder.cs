@@ -6,6 +6,9 @@ namespace Materia.Seed.Checks;
 /// <summary>The low, typical and high value of one statement.</summary>
 internal readonly record struct RangeOrder(decimal? Low, decimal? Typical, decimal? High)
 {
+    /// <summary>True when there is no value at all.</summary>
+    public bool IsEmpty => Low is null && Typical is null && High is null;
+
     /// <summary>Adds a fault when there is no value at all, when the values do not rise, or when one lies outside a band.</summary>
     /// <param name="least">The least value that may stand.</param>
     /// <param name="greatest">The greatest value that may stand.</param>
@@ -14,7 +17,7 @@ internal readonly record struct RangeOrder(decimal? Low, decimal? Typical, decim
     /// <param name="faults">Receives the faults.</param>
     public void Check(decimal least, decimal greatest, string why, Place at, FaultList faults)
     {
-        if (Low is null && Typical is null && High is null)
+        if (IsEmpty)
         {
             faults.Add(at, "neither low nor typical nor high; give a value or remove the statement: what is not known is left out");
         }

@@ -10,7 +10,8 @@ internal static class Statements
     public static IEnumerable<Placed<Statement>> Of(LoadedSeed seed) =>
         seed.Ingredients.SelectMany(i => Of(i.Value, i.Place))
             .Concat(seed.FattyAcids.Select(a => new Placed<Statement>(a.Value, a.Place)))
-            .Concat(seed.Uses.Select(u => new Placed<Statement>(u.Value, u.Place)));
+            .Concat(seed.Uses.Select(u => new Placed<Statement>(u.Value, u.Place)))
+            .Concat(seed.SubstitutionGroups.Select(g => new Placed<Statement>(g.Value, g.Place)));
 
     /// <summary>The elements of a list with their places.</summary>
     public static IEnumerable<Placed<T>> Items<T>(IReadOnlyList<T> list, Place owner, string member)
@@ -22,10 +23,10 @@ internal static class Statements
     }
 
     /// <summary>The statements of one ingredient.</summary>
-    public static IEnumerable<Placed<Statement>> Of(Ingredient ingredient, Place place)
-    {
-        var origin = ingredient.Origin is { } known ? [new Placed<Statement>(known, place.Member("origin"))] : Array.Empty<Placed<Statement>>();
-        return origin
+    public static IEnumerable<Placed<Statement>> Of(Ingredient ingredient, Place place) =>
+        Single(ingredient.Origin, place, "origin")
+            .Concat(Single(ingredient.Description, place, "description"))
+            .Concat(Single(ingredient.Charge, place, "charge"))
             .Concat(Items<Statement>(ingredient.Names, place, "names"))
             .Concat(Items<Statement>(ingredient.Numbers, place, "numbers"))
             .Concat(Items<Statement>(ingredient.Functions, place, "functions"))
@@ -35,7 +36,14 @@ internal static class Statements
             .Concat(Items(ingredient.TriacylglycerolProfiles, place, "triacylglycerolProfiles")
                 .SelectMany(profile => Items<Statement>(profile.Value.Shares, profile.Place, "shares")))
             .Concat(Items<Statement>(ingredient.Constituents, place, "constituents"))
+            .Concat(Items<Statement>(ingredient.Parts, place, "parts"))
+            .Concat(Items<Statement>(ingredient.UsageLevels, place, "usageLevels"))
+            .Concat(Items<Statement>(ingredient.Handling, place, "handling"))
+            .Concat(Items<Statement>(ingredient.SubstitutionGroups, place, "substitutionGroups"))
+            .Concat(Items<Statement>(ingredient.BodyNotes, place, "bodyNotes"))
             .Concat(Items<Statement>(ingredient.Comedogenic, place, "comedogenic"))
             .Concat(Items<Statement>(ingredient.Cautions, place, "cautions"));
-    }
+
+    private static IEnumerable<Placed<Statement>> Single(Statement? statement, Place owner, string member) =>
+        statement is null ? [] : [new(statement, owner.Member(member))];
 }

@@ -17,6 +17,9 @@ internal sealed record Arguments
     /// <summary>The database that options name, or <see langword="null"/> when none does.</summary>
     public DatabaseSettings? Database { get; init; }
 
+    /// <summary>True when a report is wanted as JSON.</summary>
+    public bool Json { get; init; }
+
     /// <summary>Reads a command line; <paramref name="fault"/> says what was not understood when the result is <see langword="null"/>.</summary>
     public static Arguments? Parse(IReadOnlyList<string> args, out string? fault)
     {
@@ -35,6 +38,7 @@ internal sealed record Arguments
 
         string? directory = null;
         DatabaseSettings? database = null;
+        var json = false;
         for (var i = 1; i < args.Count; i++)
         {
             if (args[i] is "--sqlite" or "--postgres")
@@ -44,6 +48,13 @@ internal sealed record Arguments
                     : database is not null ? "two databases are named"
                     : null;
                 database = fault is null ? Settings(args[i], args[++i]) : null;
+            }
+            else if (args[i] == "--format")
+            {
+                fault = args[0] != SeedCommand.Report ? $"{args[i]} belongs to {SeedCommand.Report}"
+                    : i + 1 == args.Count || args[i + 1] is not ("text" or "json") ? $"{args[i]} needs text or json"
+                    : null;
+                json = fault is null && args[++i] == "json";
             }
             else
             {
@@ -59,7 +70,7 @@ internal sealed record Arguments
             }
         }
 
-        return new Arguments { Command = args[0], Directory = directory ?? DefaultDirectory, Database = database };
+        return new Arguments { Command = args[0], Directory = directory ?? DefaultDirectory, Database = database, Json = json };
     }
 
     private static DatabaseSettings Settings(string option, string value) => option == "--sqlite"

@@ -20,7 +20,7 @@ internal static class LoadCommand
         var result = SeedReader.Read(arguments.Directory);
         if (result.Content is not { } content)
         {
-            return SeedCommand.Report(result.Faults, output, error);
+            return SeedCommand.PrintFaults(result.Faults, output, error);
         }
 
         try

@@ -3,13 +3,14 @@ using Materia.Seed.Schema;
 
 namespace Materia.Seed.Cli;
 
-/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c> and <c>load</c>.</summary>
+/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c>, <c>load</c> and <c>report</c>.</summary>
 public static class SeedCommand
 {
     internal const string Check = "check";
     internal const string Format = "format";
     internal const string Schema = "schema";
     internal const string Load = "load";
+    internal const string Report = "report";
 
     private const string Help =
         """
@@ -19,6 +20,7 @@ public static class SeedCommand
           format   lay the files out in their canonical form
           schema   write the JSON Schemas of the files
           load     check, and publish the data as a release when it has no fault
+          report   print counts, grades, gaps and conflicts of data without faults; --format json for programs
 
         The directory is seed-data unless another is named.
         load takes --sqlite <file> or --postgres <connection string>; without either, the environment variables
@@ -27,7 +29,7 @@ public static class SeedCommand
         Exit code 0: done. 1: there are faults, nothing was loaded. 2: the command was not understood.
         """;
 
-    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load];
+    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load, Report];
 
     /// <summary>Runs a command line and gives its <see cref="ExitCode"/>.</summary>
     /// <param name="args">The command and what follows it.</param>
@@ -56,15 +58,16 @@ public static class SeedCommand
 
         return arguments.Command switch
         {
-            Check => Report(SeedCheck.Run(arguments.Directory), output, error),
-            Format => Report(SeedFormatter.Rewrite(arguments.Directory, path => output.WriteLine($"formatted {path}")), output, error),
+            Check => PrintFaults(SeedCheck.Run(arguments.Directory), output, error),
+            Format => PrintFaults(SeedFormatter.Rewrite(arguments.Directory, path => output.WriteLine($"formatted {path}")), output, error),
             Schema => WriteSchemas(arguments.Directory, output),
+            Report => await ReportCommand.RunAsync(arguments, output, error),
             _ => await LoadCommand.RunAsync(arguments, output, error, cancellation),
         };
     }
 
     /// <summary>Prints the faults, one a line, and their number.</summary>
-    internal static int Report(IReadOnlyList<SeedFault> faults, TextWriter output, TextWriter error)
+    internal static int PrintFaults(IReadOnlyList<SeedFault> faults, TextWriter output, TextWriter error)
     {
         foreach (var fault in faults)
         {

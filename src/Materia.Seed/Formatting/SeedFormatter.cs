@@ -36,7 +36,8 @@ public static class SeedFormatter
         Records<Ingredient>(directory, SeedDirectory.Ingredients, faults)
             .Concat(Records<Source>(directory, SeedDirectory.Sources, faults))
             .Concat(Table(directory, FattyAcidTable.Path, FattyAcidTable.Columns, FattyAcidTable.Row, faults))
-            .Concat(Table(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults));
+            .Concat(Table(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults))
+            .Concat(Table(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults));
 
     private static IEnumerable<FileForm> Records<T>(string directory, string folder, FaultList faults)
         where T : class

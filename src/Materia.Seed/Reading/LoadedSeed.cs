@@ -17,6 +17,9 @@ internal sealed record LoadedSeed
     /// <summary>The product types, in the order of the table.</summary>
     public required IReadOnlyList<Placed<ProductUse>> Uses { get; init; }
 
+    /// <summary>The substitution groups, in the order of the table.</summary>
+    public required IReadOnlyList<Placed<SubstitutionGroup>> SubstitutionGroups { get; init; }
+
     /// <summary>The files of sources that could not be read, by the key that their name gives; naming such a source is no fault of its own.</summary>
     public required IReadOnlySet<string> UnreadSources { get; init; }
 
@@ -25,4 +28,13 @@ internal sealed record LoadedSeed
 
     /// <summary>True when every row of the fatty-acid table could be read, so that a symbol it lacks is known to be unknown.</summary>
     public required bool HasFattyAcids { get; init; }
+
+    /// <summary>True when every row of the table of product types could be read, so that a key it lacks is known to be unknown.</summary>
+    public required bool HasUses { get; init; }
+
+    /// <summary>True when every row of the table of substitution groups could be read, so that a key it lacks is known to be unknown.</summary>
+    public required bool HasSubstitutionGroups { get; init; }
+
+    /// <summary>The files of ingredients that could not be read, by the id that their name gives; naming such an ingredient is no fault of its own.</summary>
+    public required IReadOnlySet<string> UnreadIngredients { get; init; }
 }

@@ -12,7 +12,7 @@ internal static class SeedLoader
         var ingredients = new List<Placed<Ingredient>>();
         var sources = new List<Placed<Source>>();
         var unreadSources = new HashSet<string>(StringComparer.Ordinal);
-        var unreadIngredients = 0;
+        var unreadIngredients = new HashSet<string>(StringComparer.Ordinal);
         foreach (var file in SeedDirectory.Files(directory, SeedDirectory.Ingredients, faults))
         {
             if (file.Read<Ingredient>(faults) is { } ingredient)
@@ -21,7 +21,7 @@ internal static class SeedLoader
             }
             else
             {
-                unreadIngredients++;
+                unreadIngredients.Add(Path.GetFileNameWithoutExtension(file.Path));
             }
         }
 
@@ -37,7 +37,7 @@ internal static class SeedLoader
             }
         }
 
-        string[] tables = [FattyAcidTable.Path, UseTable.Path];
+        string[] tables = [FattyAcidTable.Path, UseTable.Path, SubstitutionGroupTable.Path];
         foreach (var stray in SeedDirectory.Paths(directory, SeedDirectory.Tables, faults).Except(tables, StringComparer.Ordinal))
         {
             faults.Add(stray, null, $"no table of that name is read; the tables are {string.Join(", ", tables)}");
@@ -45,15 +45,20 @@ internal static class SeedLoader
 
         var fattyAcids = TableFile.Read(directory, FattyAcidTable.Path, FattyAcidTable.Columns, FattyAcidTable.Row, faults);
         var uses = TableFile.Read(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults);
+        var groups = TableFile.Read(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults);
         return new LoadedSeed
         {
             Ingredients = ingredients,
             Sources = sources,
             FattyAcids = fattyAcids.Rows,
             Uses = uses.Rows,
+            SubstitutionGroups = groups.Rows,
             UnreadSources = unreadSources,
-            IsComplete = unreadIngredients == 0 && fattyAcids.IsComplete && uses.IsComplete,
+            IsComplete = unreadIngredients.Count == 0 && fattyAcids.IsComplete && uses.IsComplete && groups.IsComplete,
             HasFattyAcids = fattyAcids.IsComplete,
+            HasUses = uses.IsComplete,
+            HasSubstitutionGroups = groups.IsComplete,
+            UnreadIngredients = unreadIngredients,
         };
     }
 }

@@ -63,9 +63,33 @@ public sealed record Ingredient
     /// <summary>What may hurt, spoil or stain.</summary>
     public IReadOnlyList<Caution> Cautions { get; init; } = [];
 
+    /// <summary>Every statement about it, in the order of the members; shares of profiles are statements too.</summary>
+    public IEnumerable<Statement> Statements() =>
+    [
+        .. Single(Origin),
+        .. Names,
+        .. Numbers,
+        .. Functions,
+        .. Single(Description),
+        .. Single(Charge),
+        .. Properties,
+        .. FattyAcidProfiles.SelectMany(p => p.Shares),
+        .. TriacylglycerolProfiles.SelectMany(p => p.Shares),
+        .. Constituents,
+        .. Parts,
+        .. UsageLevels,
+        .. Handling,
+        .. SubstitutionGroups,
+        .. BodyNotes,
+        .. Comedogenic,
+        .. Cautions,
+    ];
+
     /// <summary>The common name in English.</summary>
     public string CommonName() => Names.First(n => n.Kind == NameKind.Common).Text;
 
     /// <summary>The INCI name, or <see langword="null"/> where the catalogue has none.</summary>
     public string? InciName() => Names.FirstOrDefault(n => n.Kind == NameKind.Inci)?.Text;
+
+    private static IEnumerable<Statement> Single(Statement? statement) => statement is null ? [] : [statement];
 }

@@ -41,6 +41,40 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
         { "UPDATE registry_number SET number = '61789-91-2' WHERE registry = 'cas'", "ck_registry_number_cas_is_valid" },
         { "UPDATE registry_number SET number = '61789911' WHERE registry = 'cas'", "ck_registry_number_cas_is_valid" },
         { "UPDATE registry_number SET number = '232-293-7' WHERE registry = 'ec'", "ck_registry_number_ec_is_valid" },
+        { "UPDATE ingredient_description SET text = ' '", "ck_ingredient_description_text_not_blank" },
+        { "UPDATE ingredient_description SET source = 'nowhere'", "FOREIGN KEY" },
+        { "UPDATE ingredient_charge SET charge = 'none'", "ck_ingredient_charge_charge_is_known" },
+        { "UPDATE composite_part SET low = '100', typical = NULL, high = '20'", "ck_composite_part_range_in_order" },
+        { "UPDATE composite_part SET high = '100.5', typical = NULL, low = NULL", "ck_composite_part_percent_in_range" },
+        { "UPDATE composite_part SET cas = '56-81-6'", "ck_composite_part_cas_is_valid" },
+        { "UPDATE composite_part SET part_ingredient = ingredient", "ck_composite_part_part_is_another_ingredient" },
+        { "UPDATE composite_part SET part_ingredient = 'nowhere'", "FOREIGN KEY" },
+        { "UPDATE composite_part SET inci_name = 'Cera Ficta'", "UNIQUE" },
+        { "UPDATE composite_part SET inci_name = ' ' WHERE cas IS NULL", "ck_composite_part_inci_name_not_blank" },
+        { "UPDATE usage_level SET product_use = 'nowhere' WHERE ordinal = 0", "FOREIGN KEY" },
+        { "UPDATE usage_level SET product_use = 'sample-mask'", "UNIQUE" },
+        { "UPDATE usage_level SET low = NULL, typical = NULL, high = NULL", "ck_usage_level_has_a_value" },
+        { "UPDATE usage_level SET low = '10', typical = '9', high = NULL", "ck_usage_level_range_in_order" },
+        { "UPDATE usage_level SET high = '100.5', typical = NULL, low = NULL", "ck_usage_level_percent_in_range" },
+        { "UPDATE handling_note SET topic = 'mood'", "ck_handling_note_topic_is_known" },
+        { "UPDATE handling_note SET phase = 'gas' WHERE topic = 'phase'", "ck_handling_note_phase_is_known" },
+        { "UPDATE handling_note SET phase = NULL", "ck_handling_note_phase_goes_with_its_topic" },
+        { "UPDATE handling_note SET phase = 'melt'", "ck_handling_note_phase_goes_with_its_topic" },
+        { "UPDATE handling_note SET topic = 'phase', phase = 'melt'", "UNIQUE" },
+        { "UPDATE handling_note SET text = ''", "ck_handling_note_text_not_blank" },
+        { "UPDATE substitution_membership SET substitution_group = 'nowhere'", "FOREIGN KEY" },
+        { "UPDATE substitution_membership SET is_reference = (0 = 0), swap_ratio = NULL", "UNIQUE" },
+        { "UPDATE substitution_membership SET ingredient = 'sample-butter', ordinal = 7 WHERE ordinal = 0 AND swap_ratio IS NOT NULL", "UNIQUE" },
+        { "UPDATE substitution_membership SET swap_ratio = '0' WHERE swap_ratio IS NOT NULL", "ck_substitution_membership_swap_ratio_is_positive" },
+        { "UPDATE substitution_membership SET swap_ratio = '1.5' WHERE is_reference", "ck_substitution_membership_reference_replaces_itself" },
+        { "UPDATE substitution_membership SET text = ' '", "ck_substitution_membership_text_not_blank" },
+        { "UPDATE body_note SET subject = 'beard'", "ck_body_note_subject_is_known" },
+        { "UPDATE body_note SET text = ' '", "ck_body_note_text_not_blank" },
+        { "UPDATE substitution_group SET id = 'Sample Group'", "ck_substitution_group_id_is_kebab_case" },
+        { "UPDATE substitution_group SET name = ' '", "ck_substitution_group_name_not_blank" },
+        { "UPDATE substitution_group SET description = ' '", "ck_substitution_group_description_not_blank" },
+        { "DELETE FROM substitution_group", "FOREIGN KEY" },
+        { "DELETE FROM product_use", "FOREIGN KEY" },
         { "UPDATE comedogenic_note SET high = 7", "ck_comedogenic_note_grades_in_range" },
         { "UPDATE comedogenic_note SET low = 3", "ck_comedogenic_note_grades_in_range" },
         { "UPDATE comedogenic_note SET irritancy = 6", "ck_comedogenic_note_irritancy_in_range" },
@@ -72,7 +106,7 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
         var butter = content.Ingredients[0];
 
         // Cautions are the last table that is written.
-        var broken = content with { Ingredients = [butter with { Cautions = [butter.Cautions[0] with { Source = "nowhere" }] }] };
+        var broken = content with { Ingredients = [butter with { Cautions = [butter.Cautions[0] with { Source = "nowhere" }] }, content.Ingredients[1]] };
         await using var context = Database.CreateContext();
         var store = new ReleaseStore(context);
 
@@ -85,7 +119,7 @@ public abstract class ConstraintTests(TestDatabase database) : ReleaseTests(data
         }
 
         // The store goes on: the number that failed is given to the next that does not.
-        (await store.PublishAsync(content with { Uses = [] }, ReleaseOrigin.Seed, Now, Cancellation)).Number.ShouldBe(2);
+        (await store.PublishAsync(SampleContent.Other(), ReleaseOrigin.Seed, Now, Cancellation)).Number.ShouldBe(2);
     }
 
     [Fact]

@@ -56,6 +56,7 @@ public abstract class MigrationTests(TestDatabase database)
 
         (await context.Database.GetPendingMigrationsAsync(Cancellation)).ShouldBeEmpty();
         (await Raw.CountAsync(database, "SELECT count(*) FROM triacylglycerol_share")).ShouldBe(0);
+        (await Raw.CountAsync(database, "SELECT count(*) FROM composite_part")).ShouldBe(0);
     }
 
     private async Task MigrateAsync()

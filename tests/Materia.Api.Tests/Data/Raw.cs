@@ -11,7 +11,9 @@ internal static class Raw
     [
         "source", "fatty_acid", "product_use", "ingredient", "former_id", "ingredient_origin", "origin_allergen_family",
         "ingredient_name", "registry_number", "ingredient_function", "property_figure", "fatty_acid_profile", "fatty_acid_share",
-        "triacylglycerol_profile", "triacylglycerol_share", "constituent", "comedogenic_note", "caution",
+        "triacylglycerol_profile", "triacylglycerol_share", "constituent", "ingredient_description", "ingredient_charge",
+        "composite_part", "usage_level", "handling_note", "substitution_group", "substitution_membership", "body_note",
+        "comedogenic_note", "caution",
     ];
 
     /// <summary>Runs a statement and gives the number of rows that it changed.</summary>

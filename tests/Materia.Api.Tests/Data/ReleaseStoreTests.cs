@@ -48,6 +48,26 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
     }
 
     [Fact]
+    public async Task PublishAsync_WhatIsSaidAboutWorking_ComesBackMemberByMember()
+    {
+        await PublishAsync(SampleContent.Create());
+
+        var content = (await ReadCurrentAsync()).Content;
+        var butter = content.Ingredients[0];
+        var sample = SampleWorking.Add(SampleIngredients.Butter());
+
+        butter.Description.ShouldBe(sample.Description);
+        butter.Charge.ShouldBe(sample.Charge);
+        butter.Parts.ShouldBe(sample.Parts);
+        butter.UsageLevels.ShouldBe(sample.UsageLevels);
+        butter.Handling.ShouldBe(sample.Handling);
+        butter.SubstitutionGroups.ShouldBe(sample.SubstitutionGroups);
+        butter.BodyNotes.ShouldBe(sample.BodyNotes);
+        content.Ingredients[1].SubstitutionGroups[0].SwapRatio!.Value.ToString(CultureInfo.InvariantCulture).ShouldBe("1.50");
+        content.SubstitutionGroups.ShouldBe([SampleWorking.Group()]);
+    }
+
+    [Fact]
     public async Task PublishAsync_ListsInAnyOrder_KeepThatOrder()
     {
         await PublishAsync(SampleContent.Create());
@@ -77,7 +97,7 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
     public async Task PublishAsync_OtherContent_IsTheNextReleaseAndTheFirstStaysReadable()
     {
         var first = SampleContent.Create();
-        var second = first with { Uses = [] };
+        var second = SampleContent.Other();
         await PublishAsync(first);
 
         (await PublishAsync(second)).ShouldBe(new PublishOutcome(2, PublishAction.Published));
@@ -94,7 +114,7 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
     {
         var first = SampleContent.Create();
         await PublishAsync(first);
-        await PublishAsync(first with { Uses = [] });
+        await PublishAsync(SampleContent.Other());
 
         (await PublishAsync(first)).ShouldBe(new PublishOutcome(3, PublishAction.Published));
     }
@@ -103,22 +123,23 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
     public async Task ListAsync_TwoReleases_GivesHeadersNewestFirst()
     {
         await PublishAsync(SampleContent.Create());
-        await PublishAsync(SampleContent.Create() with { Uses = [] }, ReleaseOrigin.Curation);
+        await PublishAsync(SampleContent.Other(), ReleaseOrigin.Curation);
 
         var headers = await HeadersAsync();
 
         headers.Select(h => (h.Number, h.Origin)).ShouldBe([(2, ReleaseOrigin.Curation), (1, ReleaseOrigin.Seed)]);
 
         // The sample counted by hand: 4 names, 1 origin, 2 numbers, 1 function, 3 figures, 3 shares of acids, 3 of
-        // triacylglycerols, 2 constituents, 1 grade, 1 caution, 2 fatty acids, 1 use.
-        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 24, 2));
+        // triacylglycerols, 2 constituents, 1 description, 1 charge, 2 parts, 2 usage levels, 2 notes on handling, 2 memberships, 1 effect, 1 grade,
+        // 1 caution, 2 fatty acids, 2 uses, 1 group.
+        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 37, 2));
     }
 
     [Fact]
     public async Task DeletingARelease_TakesItsContentAndNoOther()
     {
         await PublishAsync(SampleContent.Create());
-        await PublishAsync(SampleContent.Create() with { Uses = [] });
+        await PublishAsync(SampleContent.Other());
 
         (await Raw.ExecuteAsync(Database, "DELETE FROM release WHERE number = 1")).ShouldBe(1);
 
@@ -127,7 +148,7 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
             (await Raw.CountAsync(Database, $"SELECT count(*) FROM {table} WHERE release = 1")).ShouldBe(0, table);
         }
 
-        Json((await ReadCurrentAsync()).Content).ShouldBe(Json(SampleContent.Create() with { Uses = [] }));
+        Json((await ReadCurrentAsync()).Content).ShouldBe(Json(SampleContent.Other()));
     }
 }
 

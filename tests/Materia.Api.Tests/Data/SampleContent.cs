@@ -14,7 +14,7 @@ internal static class SampleContent
 
     public static CatalogueContent Create() => new()
     {
-        Ingredients = [SampleIngredients.Butter(), SampleIngredients.Wax()],
+        Ingredients = [SampleWorking.Add(SampleIngredients.Butter()), SampleIngredients.Wax()],
         Sources =
         [
             new Source { Id = Recalled, Kind = SourceKind.Recollection, Title = "Recalled, not looked up" },
@@ -73,6 +73,24 @@ internal static class SampleContent
                 Evidence = Evidence.CommonPractice,
                 Source = Recalled,
             },
+            new ProductUse
+            {
+                Id = "sample-balm",
+                Name = "Sample balm",
+                Exposure = Exposure.LeaveOn,
+                Site = BodySite.Lips,
+                Description = "Is put on and stays.",
+                Evidence = Evidence.CommonPractice,
+                Source = Recalled,
+            },
         ],
+        SubstitutionGroups = [SampleWorking.Group()],
     };
+
+    /// <summary>The same with a table that says less.</summary>
+    public static CatalogueContent Other()
+    {
+        var content = Create();
+        return content with { FattyAcids = [.. content.FattyAcids.Select(a => a with { MeltingPoint = null })] };
+    }
 }

@@ -3,7 +3,7 @@ using static Materia.Api.Tests.Data.SampleContent;
 
 namespace Materia.Api.Tests.Data;
 
-/// <summary>The two ingredients of <see cref="SampleContent"/>: one that says everything, one that says as little as it can.</summary>
+/// <summary>The two ingredients of <see cref="SampleContent"/>: one that says everything (with <see cref="SampleWorking"/>), one that says little.</summary>
 internal static class SampleIngredients
 {
     public static Ingredient Wax() => new()
@@ -11,6 +11,10 @@ internal static class SampleIngredients
         Id = "a-wax-out-of-order",
         Kind = IngredientKind.Wax,
         Names = [new IngredientName { Text = "A wax", Kind = NameKind.Common, Evidence = Evidence.Memory, Source = Recalled }],
+        SubstitutionGroups =
+        [
+            new SubstitutionMembership { Group = SampleWorking.GroupId, SwapRatio = 1.50m, Text = "It sets harder.", Evidence = Evidence.Memory, Source = Recalled },
+        ],
     };
 
     public static Ingredient Butter() => new()

@@ -10,6 +10,8 @@ public abstract class ReferenceTableTests(ServedApi api)
     [InlineData("/v1/fatty-acids", "symbol", "18:1n-9")]
     [InlineData("/v1/sources", "id", "recalled")]
     [InlineData("/v1/uses", "id", "hair-mask-rinse-off")]
+    [InlineData("/v1/kinds", "kind", "ph-adjuster")]
+    [InlineData("/v1/functions", "function", "skin-conditioning-emollient")]
     public async Task List_Table_IsWholeAndHoldsAKnownRow(string url, string key, string known)
     {
         var table = await api.Client.GetJsonAsync(url);
@@ -40,6 +42,49 @@ public abstract class ReferenceTableTests(ServedApi api)
         (await answer.ShouldBeProblemAsync(HttpStatusCode.NotFound))["detail"]!.GetValue<string>().ShouldContain("recalled");
     }
 
+    [Theory]
+    [InlineData("/v1/kinds")]
+    [InlineData("/v1/functions")]
+    public async Task List_KindsAndFunctions_CountWhatTheirSearchFinds(string url)
+    {
+        foreach (var row in (await api.Client.GetJsonAsync(url))["items"]!.AsArray())
+        {
+            var found = await api.Client.GetJsonAsync(row!["search"]!.GetValue<string>() + "&limit=1");
+            found["total"]!.GetValue<int>().ShouldBe(row["ingredients"]!.GetValue<int>(), row["search"]!.GetValue<string>());
+        }
+    }
+
+    [Fact]
+    public async Task ListKinds_Titles_AreWords()
+    {
+        var titles = (await api.Client.GetJsonAsync("/v1/kinds"))["items"]!.AsArray().ToDictionary(k => k!["kind"]!.GetValue<string>(), k => k!["title"]!.GetValue<string>());
+
+        (titles["butter"], titles["essential-oil"], titles["ph-adjuster"]).ShouldBe(("Butter", "Essential oil", "pH adjuster"));
+    }
+
+    [Fact]
+    public async Task ListSources_GradesAddUpAndEachIsRestedOn()
+    {
+        foreach (var source in (await api.Client.GetJsonAsync("/v1/sources"))["items"]!.AsArray())
+        {
+            var counts = source!["statements"]!;
+            var grades = new[] { "published", "secondary", "commonPractice", "memory" }.Sum(g => counts[g]!.GetValue<int>());
+            grades.ShouldBe(counts["total"]!.GetValue<int>(), source["id"]!.GetValue<string>());
+            source["ingredients"].ShouldBeNull();
+        }
+    }
+
+    [Fact]
+    public async Task List_Again_Is304()
+    {
+        foreach (var url in new[] { "/v1/kinds", "/v1/functions", "/v1/substitution-groups", "/v1/sources" })
+        {
+            using var first = await api.Client.SendAsync(HttpMethod.Get, url);
+            using var second = await api.Client.SendAsync(HttpMethod.Get, url, ("If-None-Match", first.Headers.ETag!.ToString()));
+            second.StatusCode.ShouldBe(HttpStatusCode.NotModified, url);
+        }
+    }
+
     [Fact]
     public async Task GetRelease_CountsWhatTheTablesHold()
     {
@@ -51,6 +96,7 @@ public abstract class ReferenceTableTests(ServedApi api)
         counts["sources"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/sources"))["total"]!.GetValue<int>());
         counts["fattyAcids"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/fatty-acids"))["total"]!.GetValue<int>());
         counts["uses"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/uses"))["total"]!.GetValue<int>());
+        counts["substitutionGroups"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/substitution-groups"))["total"]!.GetValue<int>());
         counts["ingredients"]!.GetValue<int>().ShouldBe((await api.Client.GetJsonAsync("/v1/ingredients"))["total"]!.GetValue<int>());
         counts["ingredientsByKind"]!.AsObject().Sum(k => k.Value!.GetValue<int>()).ShouldBe(counts["ingredients"]!.GetValue<int>());
     }

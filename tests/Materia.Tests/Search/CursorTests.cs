@@ -50,6 +50,8 @@ public class CursorTests
             Request with { Kinds = [IngredientKind.Oil] },
             Request with { Functions = ["masking"] },
             Request with { Origins = [OriginKind.Plant] },
+            Request with { Charges = [IonicCharge.Cationic] },
+            Request with { Groups = ["clay-mask"] },
             Request with { Properties = new Dictionary<PropertyGroup, DecimalRange> { [PropertyGroup.Iodine] = new(1, null) } },
             Request with { Acids = new Dictionary<string, DecimalRange> { ["18:1"] = new(1, null) } },
             Request with { RangeMatch = RangeMatch.Within },

@@ -70,7 +70,8 @@ public class DecimalRangeTests
     [Fact]
     public void TryParse_NameOfAGroup_FindsTheGroup()
     {
-        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic", "solidAt20", "solidAt32", "clearPoint"]);
+        PropertyGroups.All.Select(g => g.Name()).ShouldBe(["melting", "iodine", "saponification", "density", "viscosity", "requiredHlb", "comedogenic", "solidAt20", "solidAt32", "clearPoint",
+                "hlb", "cationExchangeCapacity", "swelling", "shelfLife", "effectivePh", "molarMass", "flashPoint"]);
         foreach (var group in PropertyGroups.All)
         {
             PropertyGroups.TryParse(group.Name(), out var found).ShouldBeTrue();

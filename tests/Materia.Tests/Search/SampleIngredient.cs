@@ -46,6 +46,14 @@ internal static class SampleIngredient
         Comedogenic = [.. ingredient.Comedogenic, new ComedogenicNote { Low = low, High = high, Tested = ingredient.Id, Evidence = Evidence.Memory, Source = Source }],
     };
 
+    public static Ingredient Charged(this Ingredient ingredient, IonicCharge charge) =>
+        ingredient with { Charge = new ChargeStatement { Charge = charge, Evidence = Evidence.Memory, Source = Source } };
+
+    public static Ingredient In(this Ingredient ingredient, params IEnumerable<string> groups) => ingredient with
+    {
+        SubstitutionGroups = [.. groups.Select(g => new SubstitutionMembership { Group = g, Text = "A member.", Evidence = Evidence.Memory, Source = Source })],
+    };
+
     public static Ingredient Profile(this Ingredient ingredient, bool used, params IEnumerable<(string Acid, decimal? Low, decimal? Typical, decimal? High)> shares) =>
         ingredient with
         {

@@ -96,7 +96,7 @@ public sealed class SeedCommandTests : IDisposable
         (await Run("load", folder.Root, "--sqlite", Database)).ShouldBe(ExitCode.Done, error.ToString());
 
         output.ToString().ShouldBe(
-            $"release 1: 2 ingredients, 3 sources{Environment.NewLine}release 1 holds this data already; nothing changed{Environment.NewLine}");
+            $"release 1: 3 ingredients, 3 sources{Environment.NewLine}release 1 holds this data already; nothing changed{Environment.NewLine}");
     }
 
     [Theory]

@@ -17,10 +17,11 @@ public sealed class SeedReaderTests : IDisposable
 
         result.Faults.ShouldBeEmpty();
         var content = result.Content.ShouldNotBeNull();
-        content.Ingredients.Select(i => i.Id).ShouldBe(["example-butter", "example-oil"]);
+        content.Ingredients.Select(i => i.Id).ShouldBe(["example-blend", "example-butter", "example-oil"]);
         content.Sources.Select(s => s.Id).ShouldBe(["example-book", "recalled", "trade-practice"]);
         content.FattyAcids.Count.ShouldBe(7);
         content.Uses.Select(u => u.Id).ShouldBe(["hair-oil-leave-on", "lip-balm"]);
+        content.SubstitutionGroups.Select(g => g.Description).ShouldBe(["Holds oil in water, more or less."]);
     }
 
     [Fact]
@@ -28,7 +29,7 @@ public sealed class SeedReaderTests : IDisposable
     {
         var content = SeedReader.Read(folder.Root).Content.ShouldNotBeNull();
 
-        var density = content.Ingredients[0].Properties[1];
+        var density = content.Ingredients[1].Properties[1];
         density.Property.ShouldBe(Property.Density);
         density.Typical.ShouldBe(0.910m);
         density.At!.Temperature.ShouldBe(20);
@@ -66,7 +67,7 @@ public sealed class SeedReaderTests : IDisposable
     {
         var faults = SeedReader.Read(Path.Combine(folder.Root, "nowhere")).Faults;
 
-        faults.Select(f => f.File).ShouldBe(["ingredients", "sources", "tables", "tables/fatty-acids.csv", "tables/uses.csv"], ignoreOrder: true);
+        faults.Select(f => f.File).ShouldBe(["ingredients", "sources", "tables", "tables/fatty-acids.csv", "tables/uses.csv", "tables/substitution-groups.csv"], ignoreOrder: true);
     }
 
     [Theory]

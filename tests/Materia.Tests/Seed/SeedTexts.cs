@@ -83,6 +83,9 @@ internal static class SeedTexts
                   ]
                 }
               ],
+              "substitutionGroups": [
+                { "group": "example-group", "swapRatio": 1.25, "text": "It holds less.", "evidence": "common-practice", "source": "trade-practice" }
+              ],
               "comedogenic": [
                 { "low": 0, "high": 2, "irritancy": 1, "tested": "the butter", "evidence": "published", "source": "example-book", "locator": "p. 7" }
               ],
@@ -135,6 +138,8 @@ internal static class SeedTexts
             }
 
             """,
+        [SeedBlendTexts.Blend] = SeedBlendTexts.BlendText,
+        [SeedBlendTexts.Groups] = SeedBlendTexts.GroupsText,
         [Acids] =
             """
             symbol,name,systematic_name,cas,carbons,double_bonds,hydroxyls,alcohol,molar_mass,melting_point,evidence,source,locator,check_in,note

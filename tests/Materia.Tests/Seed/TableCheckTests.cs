@@ -65,6 +65,7 @@ public sealed class TableCheckTests : IDisposable
     [Theory]
     [InlineData(Acids)]
     [InlineData(Uses)]
+    [InlineData(SeedBlendTexts.Groups)]
     public void Read_MissingOrEmptyTable_IsReported(string file)
     {
         folder.Write(file, "");

@@ -17,6 +17,67 @@ namespace Materia.Data.Migrations.Sqlite
 #pragma warning disable 612, 618
             modelBuilder.HasAnnotation("ProductVersion", "10.0.15");
 
+            modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_body_note");
+
+                    b.ToTable("body_note", t =>
+                        {
+                            t.HasCheckConstraint("ck_body_note_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_body_note_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_body_note_subject_is_known", "subject IN ('hair', 'scalp', 'skin', 'lips', 'nails')");
+
+                            t.HasCheckConstraint("ck_body_note_text_not_blank", "trim(text) <> ''");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.CautionRow", b =>
                 {
                     b.Property<int>("Release")
@@ -138,6 +199,98 @@ namespace Materia.Data.Migrations.Sqlite
                             t.HasCheckConstraint("ck_comedogenic_note_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
 
                             t.HasCheckConstraint("ck_comedogenic_note_tested_not_blank", "trim(tested) <> ''");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.CompositePartRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Cas")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("cas");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("High")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("high");
+
+                    b.Property<string>("InciName")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("inci_name");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Low")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("PartIngredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("part_ingredient");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Typical")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("typical");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_composite_part");
+
+                    b.HasIndex("Release", "Ingredient", "InciName")
+                        .IsUnique()
+                        .HasDatabaseName("ix_composite_part_inci_name");
+
+                    b.ToTable("composite_part", t =>
+                        {
+                            t.HasCheckConstraint("ck_composite_part_cas_is_valid", "length(cas) BETWEEN 7 AND 12 AND cas GLOB '[1-9]*-[0-9][0-9]-[0-9]' AND length(replace(cas, '-', '')) = length(cas) - 2 AND replace(cas, '-', '') NOT GLOB '*[^0-9]*' AND (1 * substr(replace(cas, '-', ''), -2, 1) + 2 * substr(replace(cas, '-', ''), -3, 1) + 3 * substr(replace(cas, '-', ''), -4, 1) + 4 * substr(replace(cas, '-', ''), -5, 1) + 5 * substr(replace(cas, '-', ''), -6, 1) + 6 * substr(replace(cas, '-', ''), -7, 1) + 7 * substr(replace(cas, '-', ''), -8, 1) + 8 * substr(replace(cas, '-', ''), -9, 1) + 9 * substr(replace(cas, '-', ''), -10, 1)) % 10 = CAST(substr(cas, -1) AS INTEGER)");
+
+                            t.HasCheckConstraint("ck_composite_part_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_composite_part_high_is_decimal", "ltrim(high, '-') GLOB '[0-9]*' AND high GLOB '*[0-9]' AND ltrim(high, '-') NOT GLOB '*[^0-9.]*' AND length(high) - length(ltrim(high, '-')) <= 1 AND length(high) - length(replace(high, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_composite_part_inci_name_not_blank", "trim(inci_name) <> ''");
+
+                            t.HasCheckConstraint("ck_composite_part_low_is_decimal", "ltrim(low, '-') GLOB '[0-9]*' AND low GLOB '*[0-9]' AND ltrim(low, '-') NOT GLOB '*[^0-9.]*' AND length(low) - length(ltrim(low, '-')) <= 1 AND length(low) - length(replace(low, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_composite_part_part_is_another_ingredient", "part_ingredient <> ingredient");
+
+                            t.HasCheckConstraint("ck_composite_part_percent_in_range", "CAST(low AS REAL) BETWEEN 0 AND 100 AND CAST(typical AS REAL) BETWEEN 0 AND 100 AND CAST(high AS REAL) BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_composite_part_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_composite_part_range_in_order", "CAST(low AS REAL) <= CAST(high AS REAL) AND CAST(low AS REAL) <= CAST(typical AS REAL) AND CAST(typical AS REAL) <= CAST(high AS REAL)");
+
+                            t.HasCheckConstraint("ck_composite_part_typical_is_decimal", "ltrim(typical, '-') GLOB '[0-9]*' AND typical GLOB '*[0-9]' AND ltrim(typical, '-') NOT GLOB '*[^0-9.]*' AND length(typical) - length(ltrim(typical, '-')) <= 1 AND length(typical) - length(replace(typical, '.', '')) <= 1");
                         });
                 });
 
@@ -491,6 +644,188 @@ namespace Materia.Data.Migrations.Sqlite
                             t.HasCheckConstraint("ck_former_id_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
 
                             t.HasCheckConstraint("ck_former_id_id_is_not_the_present_one", "id <> ingredient");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.HandlingNoteRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Phase")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("phase");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.Property<string>("Topic")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("topic");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_handling_note");
+
+                    b.HasIndex("Release", "Ingredient", "Topic")
+                        .IsUnique()
+                        .HasDatabaseName("ix_handling_note_topic")
+                        .HasFilter("topic = 'phase'");
+
+                    b.ToTable("handling_note", t =>
+                        {
+                            t.HasCheckConstraint("ck_handling_note_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_handling_note_phase_goes_with_its_topic", "(topic = 'phase') = (phase IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_handling_note_phase_is_known", "phase IN ('melt', 'oil', 'water', 'cool-down', 'powder')");
+
+                            t.HasCheckConstraint("ck_handling_note_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_handling_note_text_not_blank", "trim(text) <> ''");
+
+                            t.HasCheckConstraint("ck_handling_note_topic_is_known", "topic IN ('phase', 'dispersing', 'compatibility', 'storage')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.IngredientChargeRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<string>("Charge")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("charge");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.HasKey("Release", "Ingredient")
+                        .HasName("pk_ingredient_charge");
+
+                    b.ToTable("ingredient_charge", t =>
+                        {
+                            t.HasCheckConstraint("ck_ingredient_charge_charge_is_known", "charge IN ('nonionic', 'anionic', 'cationic', 'amphoteric')");
+
+                            t.HasCheckConstraint("ck_ingredient_charge_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_ingredient_charge_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.IngredientDescriptionRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Release", "Ingredient")
+                        .HasName("pk_ingredient_description");
+
+                    b.ToTable("ingredient_description", t =>
+                        {
+                            t.HasCheckConstraint("ck_ingredient_description_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_ingredient_description_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_ingredient_description_text_not_blank", "trim(text) <> ''");
                         });
                 });
 
@@ -1084,6 +1419,151 @@ namespace Materia.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.SubstitutionGroupRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Description")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("description");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_substitution_group");
+
+                    b.ToTable("substitution_group", t =>
+                        {
+                            t.HasCheckConstraint("ck_substitution_group_description_not_blank", "trim(description) <> ''");
+
+                            t.HasCheckConstraint("ck_substitution_group_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_substitution_group_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
+
+                            t.HasCheckConstraint("ck_substitution_group_name_not_blank", "trim(name) <> ''");
+
+                            t.HasCheckConstraint("ck_substitution_group_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.SubstitutionMembershipRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<bool>("IsReference")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("is_reference");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("SubstitutionGroup")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("substitution_group");
+
+                    b.Property<string>("SwapRatio")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("swap_ratio");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_substitution_membership");
+
+                    b.HasIndex("Release", "SubstitutionGroup")
+                        .IsUnique()
+                        .HasDatabaseName("ix_substitution_membership_substitution_group")
+                        .HasFilter("is_reference");
+
+                    b.HasIndex("Release", "SubstitutionGroup", "Ingredient")
+                        .IsUnique()
+                        .HasDatabaseName("ix_substitution_membership_ingredient");
+
+                    b.ToTable("substitution_membership", t =>
+                        {
+                            t.HasCheckConstraint("ck_substitution_membership_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_substitution_membership_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_substitution_membership_reference_replaces_itself", "NOT is_reference OR CAST(swap_ratio AS REAL) = 1");
+
+                            t.HasCheckConstraint("ck_substitution_membership_swap_ratio_is_decimal", "ltrim(swap_ratio, '-') GLOB '[0-9]*' AND swap_ratio GLOB '*[0-9]' AND ltrim(swap_ratio, '-') NOT GLOB '*[^0-9.]*' AND length(swap_ratio) - length(ltrim(swap_ratio, '-')) <= 1 AND length(swap_ratio) - length(replace(swap_ratio, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_substitution_membership_swap_ratio_is_positive", "CAST(swap_ratio AS REAL) > 0");
+
+                            t.HasCheckConstraint("ck_substitution_membership_text_not_blank", "trim(text) <> ''");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
                 {
                     b.Property<int>("Release")
@@ -1207,6 +1687,116 @@ namespace Materia.Data.Migrations.Sqlite
                         });
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.UsageLevelRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Ingredient")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("ingredient");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("High")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Low")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("ProductUse")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("product_use");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Typical")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("typical");
+
+                    b.HasKey("Release", "Ingredient", "Ordinal")
+                        .HasName("pk_usage_level");
+
+                    b.HasIndex("Release", "Ingredient", "ProductUse")
+                        .IsUnique()
+                        .HasDatabaseName("ix_usage_level_product_use");
+
+                    b.ToTable("usage_level", t =>
+                        {
+                            t.HasCheckConstraint("ck_usage_level_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_usage_level_has_a_value", "low IS NOT NULL OR typical IS NOT NULL OR high IS NOT NULL");
+
+                            t.HasCheckConstraint("ck_usage_level_high_is_decimal", "ltrim(high, '-') GLOB '[0-9]*' AND high GLOB '*[0-9]' AND ltrim(high, '-') NOT GLOB '*[^0-9.]*' AND length(high) - length(ltrim(high, '-')) <= 1 AND length(high) - length(replace(high, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_usage_level_low_is_decimal", "ltrim(low, '-') GLOB '[0-9]*' AND low GLOB '*[0-9]' AND ltrim(low, '-') NOT GLOB '*[^0-9.]*' AND length(low) - length(ltrim(low, '-')) <= 1 AND length(low) - length(replace(low, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_usage_level_percent_in_range", "CAST(low AS REAL) BETWEEN 0 AND 100 AND CAST(typical AS REAL) BETWEEN 0 AND 100 AND CAST(high AS REAL) BETWEEN 0 AND 100");
+
+                            t.HasCheckConstraint("ck_usage_level_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_usage_level_range_in_order", "CAST(low AS REAL) <= CAST(high AS REAL) AND CAST(low AS REAL) <= CAST(typical AS REAL) AND CAST(typical AS REAL) <= CAST(high AS REAL)");
+
+                            t.HasCheckConstraint("ck_usage_level_typical_is_decimal", "ltrim(typical, '-') GLOB '[0-9]*' AND typical GLOB '*[0-9]' AND ltrim(typical, '-') NOT GLOB '*[^0-9.]*' AND length(typical) - length(ltrim(typical, '-')) <= 1 AND length(typical) - length(replace(typical, '.', '')) <= 1");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.BodyNoteRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_body_note_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_body_note_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_body_note_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_body_note_source_source");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.CautionRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -1265,6 +1855,42 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.NoAction)
                         .IsRequired()
                         .HasConstraintName("fk_comedogenic_note_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.CompositePartRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_composite_part_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_composite_part_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_composite_part_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "PartIngredient")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_composite_part_ingredient_part_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_composite_part_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.ConstituentRow", b =>
@@ -1396,6 +2022,96 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_former_id_ingredient_ingredient");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.HandlingNoteRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_handling_note_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_handling_note_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_handling_note_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_handling_note_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.IngredientChargeRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_charge_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_ingredient_charge_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_charge_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_charge_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.IngredientDescriptionRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_description_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_ingredient_description_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_description_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_ingredient_description_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.IngredientFunctionRow", b =>
@@ -1608,6 +2324,66 @@ namespace Materia.Data.Migrations.Sqlite
                         .HasConstraintName("fk_source_release_release");
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.SubstitutionGroupRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_group_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_substitution_group_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_group_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.SubstitutionMembershipRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_membership_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_substitution_membership_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_membership_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_membership_source_source");
+
+                    b.HasOne("Materia.Data.Rows.SubstitutionGroupRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "SubstitutionGroup")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_substitution_membership_substitution_group_substitution_group");
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.TriacylglycerolProfileRow", b =>
                 {
                     b.HasOne("Materia.Data.Rows.ReleaseRow", null)
@@ -1660,6 +2436,43 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_triacylglycerol_share_triacylglycerol_profile_profile");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.UsageLevelRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_usage_level_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_usage_level_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.IngredientRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Ingredient")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_usage_level_ingredient_ingredient");
+
+                    b.HasOne("Materia.Data.Rows.ProductUseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "ProductUse")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_usage_level_product_use_product_use");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_usage_level_source_source");
                 });
 #pragma warning restore 612, 618
         }
