@@ -14,6 +14,7 @@ internal sealed class FigureModel
     private readonly FlowColumns?[] flows;
     private readonly MeltingColumns? melting;
     private readonly int[] activeBuffer;
+    private readonly List<(double Temperature, double Solid)> known = [];
 
     public FigureModel(Release release, IReadOnlyList<MaterialColumn> columns, IReadOnlyList<BlendFigure> figures)
     {
@@ -62,6 +63,7 @@ internal sealed class FigureModel
             fatCover = melting.Cover(x, active);
         }
 
+        known.Clear();
         for (var f = 0; f < Figures.Count; f++)
         {
             if (ratios[f] is { } ratio)
@@ -76,10 +78,17 @@ internal sealed class FigureModel
             {
                 covers[f] = fatCover;
                 values[f] = equilibrium is null ? double.NaN
-                    : Figures[f].Property == BlendProperty.ClearPoint ? MeltingColumns.ClearPoint(equilibrium)
-                    : equilibrium.SolidContentAt(Figures[f].Temperature!.Value);
+                    : Figures[f].Property == BlendProperty.ClearPoint ? MeltingColumns.ClearPoint(equilibrium, known)
+                    : Solid(equilibrium, Figures[f].Temperature!.Value);
             }
         }
+    }
+
+    private double Solid(PhaseEquilibrium equilibrium, double temperature)
+    {
+        var solid = equilibrium.SolidContentAt(temperature);
+        known.Add((temperature, solid));
+        return solid;
     }
 
     private static bool IsMelting(BlendFigure figure) => figure.Property is BlendProperty.SolidContent or BlendProperty.ClearPoint;

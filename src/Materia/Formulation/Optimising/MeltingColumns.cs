@@ -9,7 +9,11 @@ internal sealed class MeltingColumns
     /// <summary>How near the clear point is found [K]; a tenth of what the model is good for.</summary>
     private const double Accuracy = 0.02;
 
+    /// <summary>Solid within this share of the level is at the level: a hundredth of a kelvin on any fat's curve.</summary>
+    private const double Near = 1e-3;
+
     private const double Highest = 130;
+    private const double Stride = 10;
     private readonly MeltingSpace space;
     private readonly (int Index, double Moles)[][] amounts;
     private readonly double[] fat;
@@ -67,29 +71,71 @@ internal sealed class MeltingColumns
     /// Where the blend is clear, as its melting section has it: 1 % solid is left, or a twentieth of what is solid at 10 °C where that is
     /// less. Found between two temperatures whose solid contents straddle that, by regula falsi on the logarithm with the Illinois rule.
     /// </summary>
-    public static double ClearPoint(PhaseEquilibrium equilibrium)
+    /// <param name="equilibrium">The equilibrium of the blend.</param>
+    /// <param name="known">Temperatures [Cel] and solid contents [%] that were worked out already.</param>
+    public static double ClearPoint(PhaseEquilibrium equilibrium, List<(double Temperature, double Solid)> known)
     {
-        var level = Math.Min(1, equilibrium.SolidContentAt(10) / 20);
-        double low = SolidContentCurve.From, high = Highest;
-        if (!(equilibrium.SolidContentAt(low) > level))
+        var level = Math.Min(1, SolidAt(10) / 20);
+        if (!(level > 0) || !(SolidAt(SolidContentCurve.From) > level))
         {
             return double.NaN;
         }
 
+        double low = SolidContentCurve.From, high = Highest;
+        double above = Excess(SolidAt(low)), below = Excess(0);
+        foreach (var (temperature, solid) in known)
+        {
+            if (solid > level && temperature > low)
+            {
+                (low, above) = (temperature, Excess(solid));
+            }
+        }
+
+        // Steps of ten kelvin cost little, since each solution starts from the last.
+        for (high = low + Stride; high < Highest && SolidAt(high) is var solid && (below = Excess(solid)) > 0; high += Stride)
+        {
+            (low, above) = (high, below);
+        }
+
+        var side = 0;
         while (high - low > Accuracy)
         {
-            var middle = (low + high) / 2;
-            if (equilibrium.SolidContentAt(middle) > level)
+            var middle = Math.Clamp(low + ((high - low) * above / (above - below)), low + (Accuracy / 4), high - (Accuracy / 4));
+            var error = Excess(equilibrium.SolidContentAt(middle));
+            if (Math.Abs(error) < Near)
             {
-                low = middle;
+                return middle;
+            }
+
+            if (error > 0)
+            {
+                (low, above) = (middle, error);
+                below = side > 0 ? below / 2 : below;
+                side = 1;
             }
             else
             {
-                high = middle;
+                (high, below) = (middle, error);
+                above = side < 0 ? above / 2 : above;
+                side = -1;
             }
         }
 
         return (low + high) / 2;
+
+        double Excess(double solid) => Math.Log(Math.Max(solid, 1e-4) / level);
+
+        double SolidAt(double temperature)
+        {
+            var place = known.FindIndex(k => k.Temperature == temperature);
+            if (place < 0)
+            {
+                place = known.Count;
+                known.Add((temperature, equilibrium.SolidContentAt(temperature)));
+            }
+
+            return known[place].Solid;
+        }
     }
 
     private bool Known(Ingredient ingredient) => space.Describe(ingredient) is { IsFiller: false, Unknown: null };
