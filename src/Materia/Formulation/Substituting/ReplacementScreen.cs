@@ -15,12 +15,13 @@ internal sealed class ReplacementScreen
     private const int PairsKept = 36;
     private const int TriplesKept = 16;
     private static readonly double[] Whole = [1];
-    private static readonly double[] Splits = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9];
+    private static readonly double[][] Splits = [.. Enumerable.Range(1, 9).Select(t => new[] { t / 10.0, 1 - (t / 10.0) })];
     private static readonly double[] Thirds = [0.1, 0.2, 0.35];
     private readonly Objective objective;
     private readonly double amount;
     private readonly int[] candidates;
     private readonly double[][] swapped;
+    private readonly Goal[] figures;
 
     /// <param name="objective">What is made least.</param>
     /// <param name="original">The blend with the missing material in it.</param>
@@ -30,6 +31,9 @@ internal sealed class ReplacementScreen
     public ReplacementScreen(Objective objective, double[] original, int[] missing, int[] candidates, Deadline deadline)
     {
         this.objective = objective;
+
+        // The goals of shares alone decide between formulas that figures do not tell apart; they count when lines are moved.
+        figures = [.. objective.Goals.Where(g => g.Output < 2 * objective.Model.Figures.Count && g.Cost > 0)];
         amount = missing.Sum(m => original[m]);
         var before = objective.OutputsAt(original);
         var without = original.AsSpan().ToArray();
@@ -88,7 +92,7 @@ internal sealed class ReplacementScreen
         {
             for (var b = a + 1; b < candidates.Length; b++)
             {
-                yield return BestSplit([a, b], Splits.Select(s => new[] { s, 1 - s }));
+                yield return BestSplit([a, b], Splits);
             }
         }
     }
@@ -101,19 +105,19 @@ internal sealed class ReplacementScreen
             {
                 if (!places.Contains(c))
                 {
-                    yield return BestSplit([.. places, c], Thirds.Select(t => new[] { split[0] * (1 - t), split[1] * (1 - t), t }));
+                    yield return BestSplit([.. places, c], [.. Thirds.Select(t => new[] { split[0] * (1 - t), split[1] * (1 - t), t })]);
                 }
             }
         }
     }
 
-    private (int[] Places, double[] Split, double Cost) BestSplit(int[] places, IEnumerable<double[]> splits)
+    private (int[] Places, double[] Split, double Cost) BestSplit(int[] places, double[][] splits)
     {
         (int[], double[], double Cost) best = (places, [], double.PositiveInfinity);
         foreach (var split in splits)
         {
             double cost = 0;
-            foreach (var goal in objective.Goals)
+            foreach (var goal in figures)
             {
                 double value = 0;
                 for (var i = 0; i < places.Length; i++)
@@ -134,5 +138,5 @@ internal sealed class ReplacementScreen
     }
 
     private static List<(int[] Places, double[] Split, double Cost)> Best(IEnumerable<(int[] Places, double[] Split, double Cost)> sets, int count) =>
-        [.. sets.DistinctBy(s => string.Join(' ', s.Places.Order())).OrderBy(s => s.Cost).ThenBy(s => s.Places[0]).ThenBy(s => s.Places[^1]).Take(count)];
+        [.. sets.OrderBy(s => s.Cost).ThenBy(s => s.Places[0]).ThenBy(s => s.Places[^1]).Take(count)];
 }
