@@ -84,6 +84,19 @@ internal sealed class FigureModel
         }
     }
 
+    /// <summary>The figures of one material by itself, as they are felt.</summary>
+    public double[] Alone(int column)
+    {
+        var shares = new double[Columns.Count];
+        shares[column] = 100;
+        var (values, covers) = (new double[Figures.Count], new double[Figures.Count]);
+        At(shares, values, covers);
+        return values;
+    }
+
+    /// <summary>Whether a figure is a mean of what the materials have, so that no blend lies outside them.</summary>
+    public bool IsMean(int figure) => ratios[figure] is not null;
+
     private double Solid(PhaseEquilibrium equilibrium, double temperature)
     {
         var solid = equilibrium.SolidContentAt(temperature);

@@ -12,6 +12,25 @@ internal sealed record Region(double[] Low, double[] High, IReadOnlyList<GroupBo
     /// <summary>The materials whose shares may change.</summary>
     public int[] Free() => [.. Enumerable.Range(0, Low.Length).Where(j => High[j] > Low[j])];
 
+    /// <summary>By how much a blend passes bounds, all together [percentage points]; what rounding leaves does not count.</summary>
+    public double Excess(decimal[] x)
+    {
+        double sum = 0;
+        for (var j = 0; j < x.Length; j++)
+        {
+            sum += Beyond((double)x[j], Low[j], High[j]);
+        }
+
+        foreach (var group in Groups)
+        {
+            sum += Beyond(group.Columns.Sum(j => (double)x[j]), group.Low, group.High);
+        }
+
+        return sum;
+    }
+
+    private static double Beyond(double value, double low, double high) => Math.Max(low - value, value - high) is > Slack and var by ? by : 0;
+
     /// <summary>Whether a blend keeps all bounds; the sum is not looked at.</summary>
     public bool Holds(ReadOnlySpan<double> x)
     {

@@ -48,6 +48,45 @@ internal static class Tenths
         return rounded;
     }
 
+    /// <summary>Moves tenths between free shares until all bounds are kept.</summary>
+    /// <returns>False when that was not reached.</returns>
+    public static bool Repair(Region region, decimal[] x, int[] free)
+    {
+        for (var round = 0; round < 10 * x.Length; round++)
+        {
+            var excess = region.Excess(x);
+            if (excess == 0)
+            {
+                return true;
+            }
+
+            (int From, int To, double Excess) best = (-1, -1, excess);
+            foreach (var from in free)
+            {
+                foreach (var to in free)
+                {
+                    if (from == to || x[from] < Step)
+                    {
+                        continue;
+                    }
+
+                    (x[from], x[to]) = (x[from] - Step, x[to] + Step);
+                    best = region.Excess(x) is var there && there < best.Excess - 1e-9 ? (from, to, there) : best;
+                    (x[from], x[to]) = (x[from] + Step, x[to] - Step);
+                }
+            }
+
+            if (best.From < 0)
+            {
+                return false;
+            }
+
+            (x[best.From], x[best.To]) = (x[best.From] - Step, x[best.To] + Step);
+        }
+
+        return region.Excess(x) == 0;
+    }
+
     /// <summary>Moves tenths between free shares as long as that makes the cost less; the linear model picks the moves that are tried.</summary>
     /// <returns>The cost.</returns>
     public static double Polish(Objective objective, Region region, decimal[] x, int[] free, Deadline deadline)

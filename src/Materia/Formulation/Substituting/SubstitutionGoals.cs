@@ -9,7 +9,7 @@ namespace Materia.Formulation.Substituting;
 internal static class SubstitutionGoals
 {
     /// <summary>Losing the figures of a twentieth of what a figure is about counts as a noticeable step.</summary>
-    private const double CoverStep = 0.05;
+    public const double CoverStep = 0.05;
 
     /// <summary>What moving a kept line by one percentage point costs, beside a distance of 1.</summary>
     private const double MoveCost = 0.003;
