@@ -10,5 +10,5 @@ public static class AllMethods
 {
     /// <summary>The methods by id.</summary>
     public static FrozenDictionary<string, Method> ById { get; } =
-        Methods.All.Values.Concat(RegulationMethods.All).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
+        Methods.All.Values.Concat(RegulationMethods.All).Concat(FormulationMethods.All).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
 }
