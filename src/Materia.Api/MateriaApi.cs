@@ -3,6 +3,7 @@ using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
+using Materia.Api.Inventory;
 using Materia.Api.OpenApi;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
@@ -108,6 +109,7 @@ public static class MateriaApi
         v1.MapSubstitutionGroups();
         v1.MapFunctions();
         v1.MapKinds();
+        v1.MapInventory();
         v1.MapRelease();
     }
 }

@@ -81,6 +81,9 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new BodyNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new ComedogenicNoteConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new CautionConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new InventoryImportConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new InventoryEntryConfiguration());
+        modelBuilder.ApplyConfiguration(new InventoryNumberConfiguration(Dialect));
         SnakeCaseNames.Apply(modelBuilder);
         DecimalColumns.Check(modelBuilder, Dialect);
     }

@@ -10,7 +10,7 @@ public static class MateriaDatabase
 {
     /// <summary>
     /// Registers an <see cref="IDbContextFactory{TContext}"/> of <see cref="MateriaContext"/>, and a context and a
-    /// <see cref="ReleaseStore"/> for each scope. Opens no connection, so that a database that is down does not stop the start.
+    /// <see cref="ReleaseStore"/> and an <see cref="InventoryStore"/> for each scope. Opens no connection, so that a database that is down does not stop the start.
     /// </summary>
     /// <exception cref="InvalidOperationException">The settings have <see cref="DatabaseSettings.Faults"/>; the message tells them.</exception>
     public static IServiceCollection AddMateriaDatabase(this IServiceCollection services, DatabaseSettings settings)
@@ -20,6 +20,7 @@ public static class MateriaDatabase
             provider => new MateriaContextFactory(settings, provider.GetService<ILoggerFactory>()));
         services.AddScoped(provider => provider.GetRequiredService<IDbContextFactory<MateriaContext>>().CreateDbContext());
         services.AddScoped<ReleaseStore>();
+        services.AddScoped<InventoryStore>();
         return services;
     }
 

@@ -31,7 +31,7 @@ public sealed class IngredientIndex : IDisposable
 
         // Working the computed figures out and writing the names take about as long and need nothing of each other.
         var computed = Task.Run(() => new ComputedColumns(ingredients, release));
-        (names, index) = NameIndexWriter.Build(ingredients);
+        (names, index) = NameIndexWriter.Build([.. ingredients.Select(NamedRecord.Of)], withPairs: true);
         matcher = new TextMatcher(names, index);
         nearest = new NearestNames(names, index);
         columns = new IngredientColumns(ingredients, computed.GetAwaiter().GetResult());
@@ -61,7 +61,7 @@ public sealed class IngredientIndex : IDisposable
         var match = string.IsNullOrWhiteSpace(request.Text) ? null : matcher.Match(TextQuery.Of(request.Text));
         var filter = new IngredientFilter(request, release, columns);
         var found = Ordered(request.Sort, match, filter);
-        var start = lastId.Length == 0 ? 0 : found.FindIndex(i => names.Ingredients[i].Id == lastId) + 1;
+        var start = lastId.Length == 0 ? 0 : found.FindIndex(i => names.Ids[i] == lastId) + 1;
         var page = found.GetRange(start, Math.Min(request.Limit, found.Count - start));
         return new SearchPage
         {
@@ -69,7 +69,7 @@ public sealed class IngredientIndex : IDisposable
             Hits = [.. page.Select(i => Hit(i, match, filter))],
             Facets = facets.Count(found),
             DidYouMean = match is null or { AsTyped: true } ? [] : [.. nearest.Find(match).Select(Suggestion).DistinctBy(s => s.Text, StringComparer.OrdinalIgnoreCase).Take(MostNearNames)],
-            Next = start + page.Count < found.Count ? PageCursor.Write(release, fingerprint, names.Ingredients[page[^1]].Id) : null,
+            Next = start + page.Count < found.Count ? PageCursor.Write(release, fingerprint, names.Ids[page[^1]]) : null,
         };
     }
 
@@ -98,12 +98,12 @@ public sealed class IngredientIndex : IDisposable
         }
 
         var places = orders.Places(sort);
-        var candidates = match?.Ranked.Select(r => r.Ingredient) ?? Enumerable.Range(0, names.Ingredients.Count);
+        var candidates = match?.Ranked.Select(r => r.Ingredient) ?? Enumerable.Range(0, names.Ids.Count);
         return [.. candidates.Where(filter.Accepts).OrderBy(i => places[i])];
     }
 
     private SearchHit Hit(int ingredient, TextMatch? match, IngredientFilter filter) =>
-        new(names.Ingredients[ingredient].Id, new Matched
+        new(names.Ids[ingredient], new Matched
         {
             Names = match is null ? [] : MatchedNames.Of(ingredient, names, match),
             Figures = filter.Figures(ingredient),
@@ -113,6 +113,6 @@ public sealed class IngredientIndex : IDisposable
     private Suggestion Suggestion(int name)
     {
         var (ingredient, text, kind, language, _) = names.Names[name];
-        return new Suggestion(text, names.Ingredients[ingredient].Id, kind, language);
+        return new Suggestion(text, names.Ids[ingredient], kind, language);
     }
 }

@@ -1,6 +1,7 @@
 using System.ComponentModel;
 using System.Text.Json.Nodes;
 using Materia.Api.Http;
+using Materia.Api.Inventory;
 using Materia.Api.Serving;
 using Materia.Catalogue;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -76,6 +77,7 @@ public static class IngredientEndpoints
             Items = [.. page.Hits.Select(hit => IngredientHit.Of(served.Summaries[hit.IngredientId], hit.Matched))],
             Facets = page.Facets,
             DidYouMean = [.. page.DidYouMean.Select(SuggestedName.Of)],
+            Inventory = InventoryTier.Of(request, page, served),
             Next = page.Next,
         });
     }

@@ -1,3 +1,4 @@
+using Materia.Api.Inventory;
 using Materia.Catalogue;
 using Materia.Search;
 
@@ -17,6 +18,12 @@ public sealed record SearchAnswer
 
     /// <summary>Names near to the text, the likeliest first, where no name matched as it was typed.</summary>
     public IReadOnlyList<SuggestedName> DidYouMean { get; init; } = [];
+
+    /// <summary>
+    /// Entries of the official inventory that the text names and that are not curated, below the hits; on the first page of a search
+    /// for names alone, where an inventory was imported.
+    /// </summary>
+    public InventoryTier? Inventory { get; init; }
 
     /// <summary>The cursor of the next page, for the parameter <c>after</c>; absent on the last. The Link header has the whole address.</summary>
     public string? Next { get; init; }

@@ -38,7 +38,10 @@ public sealed class ReleaseLoading(
         {
             await using var scope = scopes.CreateAsyncScope();
             var release = await scope.ServiceProvider.GetRequiredService<ReleaseSource>().GetAsync(toldFaults, cancellation);
-            current.Swap(new ServedRelease(release, IngredientIndex.Build(release), settings.CacheSeconds));
+            var building = Task.Run(() => IngredientIndex.Build(release), cancellation);
+            var inventory = await scope.ServiceProvider.GetRequiredService<InventoryStore>().ReadAsync(cancellation);
+            var served = inventory is null ? null : new ServedInventory(inventory, release);
+            current.Swap(new ServedRelease(release, await building, served, settings.CacheSeconds));
             return true;
         }
         catch (Exception fault) when (!cancellation.IsCancellationRequested)

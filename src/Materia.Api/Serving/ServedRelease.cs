@@ -24,17 +24,19 @@ public sealed class ServedRelease
     /// <summary>Makes what requests need of <paramref name="release"/>.</summary>
     /// <param name="release">The catalogue.</param>
     /// <param name="index">The index of the same release.</param>
+    /// <param name="inventory">The inventory of names, where one was imported.</param>
     /// <param name="cacheSeconds">How long a client may keep an answer [s].</param>
-    public ServedRelease(Release release, IngredientIndex index, int cacheSeconds)
+    public ServedRelease(Release release, IngredientIndex index, ServedInventory? inventory, int cacheSeconds)
     {
         Release = release;
         Index = index;
+        Inventory = inventory;
         Number = release.Number.ToString(CultureInfo.InvariantCulture);
         Date = release.Published.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         cacheControl = string.Create(CultureInfo.InvariantCulture, $"public, max-age={cacheSeconds}");
 
         // The build takes part because another build may write the same release differently.
-        entityTagSeed = Encoding.UTF8.GetBytes($"{Build} {Number} {release.Checksum} ");
+        entityTagSeed = Encoding.UTF8.GetBytes($"{Build} {Number} {release.Checksum} {inventory?.Inventory.Checksum} ");
         Summaries = release.Content.Ingredients.ToFrozenDictionary(i => i.Id, IngredientSummary.Of, StringComparer.Ordinal);
         Resting = RestingStatements.Of(release);
         records = release.Content.Ingredients.ToFrozenDictionary(
@@ -48,6 +50,9 @@ public sealed class ServedRelease
 
     /// <summary>The index of the same release.</summary>
     public IngredientIndex Index { get; }
+
+    /// <summary>The inventory of names; <see langword="null"/> when none was imported.</summary>
+    public ServedInventory? Inventory { get; }
 
     /// <summary>Each ingredient in short, by id.</summary>
     public FrozenDictionary<string, IngredientSummary> Summaries { get; }
@@ -64,7 +69,7 @@ public sealed class ServedRelease
     /// <summary>The answer with an ingredient's whole record, made beforehand; <see langword="null"/> when there is no such id.</summary>
     public Representation? FindRecord(string id) => records.GetValueOrDefault(id);
 
-    /// <summary>Makes the answer at <paramref name="url"/>. Release, build and URL decide every byte of a read, so they make its entity tag.</summary>
+    /// <summary>Makes the answer at <paramref name="url"/>. Release, inventory, build and URL decide every byte of a read, so they make its entity tag.</summary>
     /// <param name="url">Path and query as they were asked for.</param>
     /// <param name="json">The JSON in UTF-8.</param>
     public Representation Represent(string url, byte[] json) => new(json, new EntityTags(TagStem(url)), cacheControl);

@@ -13,7 +13,8 @@ namespace Materia.Search.Indexing;
 internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) : IDisposable
 {
     // An empty index has no segment; any other has exactly one, see NameIndexWriter.
-    private readonly TermCursors cursors = new(reader.Leaves.Count == 0 ? null : reader.Leaves[0].AtomicReader);
+    private readonly TermCursors cursors = new(Segment(reader));
+    private readonly FieldWords byStart = new(Segment(reader));
 
     /// <summary>The fields of a name's document.</summary>
     public static class Fields
@@ -62,9 +63,9 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
     /// right. Numbers are never bent: a wrong digit is another substance.
     /// </summary>
     /// <remarks>
-    /// The words of one first letter are few, and most fall out by their length, so comparing them costs some tens of
-    /// microseconds; building a Levenshtein automaton takes milliseconds for a common word and half a second for a word of 200
-    /// letters, which anybody could type.
+    /// The words of one first letter and nearly the same length are few, so comparing them costs tens of microseconds; building a
+    /// Levenshtein automaton takes milliseconds for a common word and half a second for a word of 200 letters, which anybody could
+    /// type.
     /// </remarks>
     public void MarkNear(string field, Word word, byte[] grades)
     {
@@ -76,12 +77,15 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
             return;
         }
 
-        foreach (var terms in TermsBeginningWith(cursor.Terms, new BytesRef(typed[..(char.IsSurrogate(typed[0]) ? 2 : 1)])))
+        var words = byStart.Of(field);
+        for (var length = typed.Length - errors; length <= typed.Length + errors; length++)
         {
-            var term = terms.Term.Utf8ToString();
-            if (Math.Abs(term.Length - typed.Length) <= errors && EditDistance.Between(typed, term) is var distance && distance <= errors)
+            foreach (var near in words.Of(typed[0], length))
             {
-                cursor.Mark(grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+                if (EditDistance.Between(typed, near, errors) is var distance && distance <= errors && cursor.Terms.SeekExact(new BytesRef(near)))
+                {
+                    cursor.Mark(grades, distance == 0 ? Grade.Exact : (byte)(Grade.OneEdit + distance - 1));
+                }
             }
         }
     }
@@ -100,6 +104,8 @@ internal sealed class NameIndex(RAMDirectory directory, DirectoryReader reader) 
         reader.Dispose();
         directory.Dispose();
     }
+
+    private static AtomicReader? Segment(DirectoryReader reader) => reader.Leaves.Count == 0 ? null : reader.Leaves[0].AtomicReader;
 
     private static IEnumerable<string> Spellings(Word word) => word.Spelled is { } spelled ? [word.Plain, spelled] : [word.Plain];
 

@@ -60,7 +60,7 @@ internal sealed class TextMatcher(NameTable names, NameIndex index)
 
         Span<byte> best = stackalloc byte[SearchRequest.MostWords];
         best = best[..grades.Words.Length];
-        for (var ingredient = 0; ingredient < names.Ingredients.Count; ingredient++)
+        for (var ingredient = 0; ingredient < names.Ids.Count; ingredient++)
         {
             if (!MayMatch(ingredient, grades))
             {

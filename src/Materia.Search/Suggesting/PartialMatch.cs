@@ -16,7 +16,7 @@ internal static class PartialMatch
     /// <summary>The first names of the ingredients as document numbers, the heaviest match first.</summary>
     public static IReadOnlyList<int> Find(Grades grades, NameTable names)
     {
-        var count = names.Ingredients.Count;
+        var count = names.Ids.Count;
         var carries = Enumerable.Range(0, count).Select(i => Carries(i, grades, names)).ToArray();
         var weights = Enumerable.Range(0, grades.Words.Length).Select(w => Math.Log((count + 1.0) / (1 + carries.Count(c => c[w])))).ToArray();
         var least = weights.Sum() * LeastShare;

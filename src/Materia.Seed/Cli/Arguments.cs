@@ -11,7 +11,7 @@ internal sealed record Arguments
     /// <summary>The command.</summary>
     public required string Command { get; init; }
 
-    /// <summary>The seed directory.</summary>
+    /// <summary>The seed directory; for an inventory the file.</summary>
     public string Directory { get; init; } = DefaultDirectory;
 
     /// <summary>The database that options name, or <see langword="null"/> when none does.</summary>
@@ -43,7 +43,7 @@ internal sealed record Arguments
         {
             if (args[i] is "--sqlite" or "--postgres")
             {
-                fault = args[0] != SeedCommand.Load ? $"{args[i]} belongs to {SeedCommand.Load}"
+                fault = args[0] is not (SeedCommand.Load or SeedCommand.Inventory) ? $"{args[i]} belongs to {SeedCommand.Load} and {SeedCommand.Inventory}"
                     : i + 1 == args.Count ? $"{args[i]} needs a value"
                     : database is not null ? "two databases are named"
                     : null;
@@ -59,7 +59,7 @@ internal sealed record Arguments
             else
             {
                 fault = args[i].StartsWith('-') ? $"unknown option {args[i]}"
-                    : directory is not null ? $"a second directory {args[i]}"
+                    : directory is not null ? $"a second {(args[0] == SeedCommand.Inventory ? "file" : "directory")} {args[i]}"
                     : null;
                 directory = args[i];
             }
@@ -68,6 +68,12 @@ internal sealed record Arguments
             {
                 return null;
             }
+        }
+
+        if (directory is null && args[0] == SeedCommand.Inventory)
+        {
+            fault = "name the file that holds the inventory";
+            return null;
         }
 
         return new Arguments { Command = args[0], Directory = directory ?? DefaultDirectory, Database = database, Json = json };

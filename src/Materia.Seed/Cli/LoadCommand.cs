@@ -11,13 +11,17 @@ internal static class LoadCommand
     /// <summary>Loads all or nothing: with any fault in the data, or when the database refuses, no release is made.</summary>
     public static async Task<int> RunAsync(Arguments arguments, TextWriter output, TextWriter error, CancellationToken cancellation)
     {
-        if (Database(arguments, out var misunderstood) is not { } settings)
+        if (ChosenDatabase.Of(arguments, out var misunderstood) is not { } settings)
         {
             await error.WriteLineAsync(misunderstood);
             return ExitCode.Usage;
         }
 
+        // Working out the database's model takes about as long as reading the files, and opens nothing.
+        await using var context = new MateriaContextFactory(settings).CreateDbContext();
+        var model = Task.Run(() => context.Model, cancellation);
         var result = SeedReader.Read(arguments.Directory);
+        await model;
         if (result.Content is not { } content)
         {
             return SeedCommand.PrintFaults(result.Faults, output, error);
@@ -25,7 +29,7 @@ internal static class LoadCommand
 
         try
         {
-            var outcome = await PublishAsync(content, settings, cancellation);
+            var outcome = await PublishAsync(content, context, cancellation);
             await output.WriteLineAsync(outcome.Changed
                 ? $"release {outcome.Number}: {content.Ingredients.Count} ingredients, {content.Sources.Count} sources"
                 : $"release {outcome.Number} holds this data already; nothing changed");
@@ -38,33 +42,8 @@ internal static class LoadCommand
         }
     }
 
-    private static DatabaseSettings? Database(Arguments arguments, out string? fault)
+    private static async Task<PublishOutcome> PublishAsync(CatalogueContent content, MateriaContext context, CancellationToken cancellation)
     {
-        fault = null;
-        var settings = arguments.Database;
-        if (settings is null)
-        {
-            var provider = Environment.GetEnvironmentVariable($"{DatabaseSettings.Section}__{nameof(DatabaseSettings.Provider)}");
-            if (!Enum.TryParse<DatabaseProvider>(provider ?? nameof(DatabaseProvider.Sqlite), ignoreCase: true, out var engine))
-            {
-                fault = $"{DatabaseSettings.Section}__{nameof(DatabaseSettings.Provider)} is {provider}; write {string.Join(" or ", Enum.GetNames<DatabaseProvider>())}";
-                return null;
-            }
-
-            settings = new DatabaseSettings
-            {
-                Provider = engine,
-                ConnectionString = Environment.GetEnvironmentVariable($"{DatabaseSettings.Section}__{nameof(DatabaseSettings.ConnectionString)}"),
-            };
-        }
-
-        fault = settings.Faults() is { Count: > 0 } faults ? string.Join('\n', faults) : null;
-        return fault is null ? settings : null;
-    }
-
-    private static async Task<PublishOutcome> PublishAsync(CatalogueContent content, DatabaseSettings settings, CancellationToken cancellation)
-    {
-        await using var context = new MateriaContextFactory(settings).CreateDbContext();
         await MateriaDatabase.MigrateAsync(context, cancellation);
         return await new ReleaseStore(context).PublishAsync(content, ReleaseOrigin.Seed, DateTimeOffset.UtcNow, cancellation);
     }

@@ -3,7 +3,7 @@ using Materia.Seed.Schema;
 
 namespace Materia.Seed.Cli;
 
-/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c>, <c>load</c> and <c>report</c>.</summary>
+/// <summary>The command line: <c>check</c>, <c>format</c>, <c>schema</c>, <c>load</c>, <c>report</c> and <c>inventory</c>.</summary>
 public static class SeedCommand
 {
     internal const string Check = "check";
@@ -11,25 +11,29 @@ public static class SeedCommand
     internal const string Schema = "schema";
     internal const string Load = "load";
     internal const string Report = "report";
+    internal const string Inventory = "inventory";
 
     private const string Help =
         """
         Usage: Materia.Seed <command> [directory] [options]
+               Materia.Seed inventory <file> [options]
 
-          check    report every fault of the data, its layout and its schemas
-          format   lay the files out in their canonical form
-          schema   write the JSON Schemas of the files
-          load     check, and publish the data as a release when it has no fault
-          report   print counts, grades, gaps and conflicts of data without faults; --format json for programs
+          check      report every fault of the data, its layout and its schemas
+          format     lay the files out in their canonical form
+          schema     write the JSON Schemas of the files
+          load       check, and publish the data as a release when it has no fault
+          report     print counts, grades, gaps and conflicts of data without faults; --format json for programs
+          inventory  put the names of the official European inventory, exported as CSV, in place of those imported before;
+                     what is wrong in a row is reported and put right or left out
 
         The directory is seed-data unless another is named.
-        load takes --sqlite <file> or --postgres <connection string>; without either, the environment variables
+        load and inventory take --sqlite <file> or --postgres <connection string>; without either, the environment variables
         Database__Provider (Sqlite or PostgreSql) and Database__ConnectionString name the database, as for the service.
 
         Exit code 0: done. 1: there are faults, nothing was loaded. 2: the command was not understood.
         """;
 
-    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load, Report];
+    internal static IReadOnlyList<string> Names { get; } = [Check, Format, Schema, Load, Report, Inventory];
 
     /// <summary>Runs a command line and gives its <see cref="ExitCode"/>.</summary>
     /// <param name="args">The command and what follows it.</param>
@@ -48,6 +52,11 @@ public static class SeedCommand
         {
             await error.WriteLineAsync($"{misunderstood}\n\n{Help}");
             return ExitCode.Usage;
+        }
+
+        if (arguments.Command == Inventory)
+        {
+            return await InventoryCommand.RunAsync(arguments, output, error, cancellation);
         }
 
         if (!Directory.Exists(arguments.Directory))

@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Materia.Catalogue.Inventory;
 
 namespace Materia.Catalogue;
 
@@ -15,7 +16,12 @@ public static class CatalogueJson
     public static JsonSerializerOptions Options { get; } = Create();
 
     /// <summary>SHA-256 over the content's JSON, in lower-case hexadecimal: equal content, equal checksum.</summary>
-    public static string Checksum(CatalogueContent content)
+    public static string Checksum(CatalogueContent content) => Hash(content);
+
+    /// <summary>SHA-256 over the JSON of an inventory's entries, in lower-case hexadecimal: equal entries, equal checksum.</summary>
+    public static string InventoryChecksum(IReadOnlyList<InventoryEntry> entries) => Hash(entries);
+
+    private static string Hash<T>(T content)
     {
         using var hash = new HashStream();
         JsonSerializer.Serialize(hash, content, Options);

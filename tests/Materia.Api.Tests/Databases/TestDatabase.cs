@@ -25,7 +25,10 @@ public abstract class TestDatabase : IAsyncLifetime
             migrated = true;
         }
 
-        await context.Database.ExecuteSqlRawAsync("DELETE FROM release", TestContext.Current.CancellationToken);
+        var token = TestContext.Current.CancellationToken;
+        await context.Database.ExecuteSqlAsync($"DELETE FROM release", token);
+        await context.Database.ExecuteSqlAsync($"DELETE FROM inventory_import", token);
+        await context.Database.ExecuteSqlAsync($"DELETE FROM inventory_entry", token);
     }
 
     /// <summary>Makes the database, without tables.</summary>

@@ -12,7 +12,8 @@ public class BlendPropertyTests
 
     private static readonly Ingredient[] Fats = [.. SeedCatalogue.Release.Content.Ingredients
         .Where(i => i.Kind is IngredientKind.Oil or IngredientKind.Butter)
-        .Where(i => IodineValue.Of(TestFat.Blend((i, 1))).Value is not null && SaponificationValue.Of(TestFat.Blend((i, 1))).Value is not null)];
+        .Where(i => IodineValue.Of(TestFat.Blend((i, 1))).Value is not null && SaponificationValue.Of(TestFat.Blend((i, 1))).Value is not null)
+        .Where(i => BlendDensity.Of(TestFat.Blend((i, 1))).Values.Count > 0)];
 
     private static readonly Gen<(Ingredient Ingredient, double Mass)[]> Parts =
         Gen.Select(Gen.Int[0, Fats.Length - 1], Gen.Double[0.01, 1], (i, mass) => (Fats[i], mass)).Array[1, 6];

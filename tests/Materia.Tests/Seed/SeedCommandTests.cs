@@ -23,9 +23,12 @@ public sealed class SeedCommandTests : IDisposable
     [InlineData("unknown command serve", "serve")]
     [InlineData("unknown option --quick", "check", "--quick")]
     [InlineData("a second directory b", "check", "a", "b")]
-    [InlineData("--sqlite belongs to load", "check", "--sqlite", "x.db")]
+    [InlineData("--sqlite belongs to load and inventory", "check", "--sqlite", "x.db")]
     [InlineData("--sqlite needs a value", "load", "--sqlite")]
     [InlineData("two databases are named", "load", "--sqlite", "x.db", "--postgres", "Host=x")]
+    [InlineData("name the file", "inventory")]
+    [InlineData("a second file b", "inventory", "a", "b")]
+    [InlineData("cannot be read", "inventory", "nowhere.csv", "--sqlite", "x.db")]
     [InlineData("there is no directory nowhere", "check", "nowhere")]
     public async Task Run_CommandNotUnderstood_SaysWhyAndAnswersTwo(string gist, params string[] args)
     {
