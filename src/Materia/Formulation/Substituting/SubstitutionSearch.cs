@@ -67,22 +67,23 @@ internal sealed class SubstitutionSearch
         return [];
     }
 
+    /// <summary>What is made least when the material at <paramref name="place"/> of the request's list is replaced.</summary>
+    public Objective ObjectiveOf(int place, decimal[] current)
+    {
+        int[] missing = [.. Enumerable.Range(0, Lines.Count).Where(i => Lines[i].Name == request.Without[place])];
+        var incoming = kinships[place].Where(p => current[p.Key] == 0).ToDictionary(p => p.Key, p => p.Value);
+        var target = new Objective(Model, []).OutputsAt([.. original.Select(s => (double)s)]);
+        var amount = missing.Sum(m => (double)current[m]);
+        return new Objective(Model, SubstitutionGoals.Of(
+            Model, target, Kept(missing[0], current), incoming, j => UsageCeilings.Of(Columns[j].Ingredient, request.Formula.Use), amount));
+    }
+
     private IReadOnlyList<Draft> Replace(int place, decimal[] current, int limit, bool checkLimits)
     {
         int[] missing = [.. Enumerable.Range(0, Lines.Count).Where(i => Lines[i].Name == request.Without[place])];
         var incoming = kinships[place].Where(p => current[p.Key] == 0).ToDictionary(p => p.Key, p => p.Value);
-        var amount = missing.Sum(m => (double)current[m]);
         int[] kept = [.. Kept(missing[0], current)];
-        var ceilings = UsageCeilingsOf();
-        var start = new double[original.Length];
-        for (var j = 0; j < start.Length; j++)
-        {
-            start[j] = (double)original[j];
-        }
-
-        var target = new Objective(Model, []).OutputsAt(start);
-        var goals = SubstitutionGoals.Of(Model, target, kept, incoming, ceilings, amount);
-        var search = new ReplacementSearch(new Objective(Model, goals), current, missing, kept, [.. incoming.Keys.Order()], deadline);
+        var search = new ReplacementSearch(ObjectiveOf(place, current), current, missing, kept, [.. incoming.Keys.Order()], deadline);
         return search.Run(limit, checkLimits ? Guard : null);
     }
 
@@ -102,11 +103,5 @@ internal sealed class SubstitutionSearch
                 yield return j;
             }
         }
-    }
-
-    private Func<int, double?> UsageCeilingsOf()
-    {
-        var use = request.Formula.Use;
-        return j => UsageCeilings.Of(Columns[j].Ingredient, use);
     }
 }
