@@ -3,7 +3,7 @@ using Materia.Catalogue;
 using Materia.Formulation.Designing;
 using Materia.Formulation.Optimising;
 using Materia.Formulation.OwnMaterials;
-using Materia.Tests.Seed;
+using Materia.Tests.Checks;
 
 namespace Materia.Tests.Formulation.Optimising;
 
@@ -65,7 +65,7 @@ internal static class ReferenceProgrammes
 
     private static List<Dictionary<string, string>> Rows(string file)
     {
-        var lines = File.ReadAllLines(Path.Combine(RepositoryRoot.Directory, "tests", "linear-programmes", file));
+        var lines = File.ReadAllLines(Path.Combine(CheckFiles.Root(), "tests", "linear-programmes", file));
         var header = lines[0].Split(',');
         return [.. lines.Skip(1).Select(l => header.Zip(l.Split(',')).ToDictionary(p => p.First, p => p.Second))];
     }

@@ -27,6 +27,6 @@ public class SubstitutionFaultTests
 
     [Theory]
     [MemberData(nameof(Wrong))]
-    public void Find_WrongRequest_NamesThePlaceAndWhatToDo(SubstitutionRequest request, string pointer, string words) =>
-        Substitutions.Faults(request).ShouldContain(f => f.Pointer == pointer && f.Message.Contains(words, StringComparison.Ordinal));
+    public void Find_WrongRequest_NamesThePlaceAndWhatToDo(SubstitutionRequest request, string place, string words) =>
+        Substitutions.Faults(request).ShouldContain(f => f.Pointer == place && f.Message.Contains(words, StringComparison.Ordinal));
 }
