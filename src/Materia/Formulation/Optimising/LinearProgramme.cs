@@ -8,10 +8,20 @@ namespace Materia.Formulation.Optimising;
 /// </summary>
 internal sealed class LinearProgramme : IDisposable
 {
+    /// <summary>
+    /// The dual simplex was seen to go round in circles on degenerate programmes of this kind; the primal one was not. The bound on its
+    /// iterations is counted, not timed, and lies tens of times above what such a programme takes, so that no request can hang.
+    /// </summary>
+    private const string Settings = "use_dual_simplex: false max_number_of_iterations: 5000";
+
     private readonly Solver solver = Solver.CreateSolver("GLOP") ?? throw new InvalidOperationException("The linear solver could not be loaded.");
     private readonly List<Variable> variables = [];
 
-    public LinearProgramme() => solver.Objective().SetMinimization();
+    public LinearProgramme()
+    {
+        solver.SetSolverSpecificParametersAsString(Settings);
+        solver.Objective().SetMinimization();
+    }
 
     /// <summary>Adds a variable and gives its place.</summary>
     public int Variable(double low, double high, double cost = 0)
@@ -39,7 +49,7 @@ internal sealed class LinearProgramme : IDisposable
         }
     }
 
-    /// <summary>The values of the variables at the least cost; <see langword="null"/> when no values keep all rows.</summary>
+    /// <summary>The values of the variables at the least cost; <see langword="null"/> when no values keep all rows, or none were found in time.</summary>
     public (double[] Values, double Cost)? Solve() =>
         solver.Solve() == Solver.ResultStatus.OPTIMAL ? ([.. variables.Select(v => v.SolutionValue())], solver.Objective().Value()) : null;
 

@@ -97,6 +97,8 @@ internal sealed class MeltingColumns
             (low, above) = (high, below);
         }
 
+        // At the upper end of the search nothing is taken to be solid any more.
+        below = below > 0 ? Excess(0) : below;
         var side = 0;
         while (high - low > Accuracy)
         {

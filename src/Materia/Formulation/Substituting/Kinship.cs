@@ -21,6 +21,15 @@ internal static class Kinship
         return fits && SameCharge(missing, candidate) ? (2 * groups) + functions + (missing.Kind == candidate.Kind ? 1 : 0) : null;
     }
 
+    /// <summary>
+    /// The mass of <paramref name="candidate"/> that does the job of one part of <paramref name="missing"/>, by the swap ratios of a group
+    /// that both belong to, the least where there are several [1]; <see langword="null"/> where no group tells.
+    /// </summary>
+    public static double? SwapRatio(Ingredient missing, Ingredient candidate) =>
+        missing.SubstitutionGroups
+            .SelectMany(m => candidate.SubstitutionGroups.Where(c => c.Group == m.Group && m.SwapRatio > 0 && c.SwapRatio > 0).Select(c => (double?)(c.SwapRatio / m.SwapRatio)))
+            .Min();
+
     /// <summary>Butters and oils stand in for each other in mixtures; powders for powders; else the same kind.</summary>
     private static bool SameFamily(IngredientKind a, IngredientKind b) =>
         a == b || (IsFat(a) && IsFat(b)) || (Kinds.IsPowder(a) && Kinds.IsPowder(b));

@@ -25,9 +25,11 @@ internal sealed class ReplacementSearch
     private readonly int[] candidates;
     private readonly double amount;
     private readonly Deadline deadline;
+    private readonly Func<int, double> most;
 
-    public ReplacementSearch(Objective objective, decimal[] current, int[] missing, int[] kept, int[] candidates, Deadline deadline)
+    public ReplacementSearch(Objective objective, decimal[] current, int[] missing, int[] kept, int[] candidates, Func<int, double> most, Deadline deadline)
     {
+        this.most = most;
         this.objective = objective;
         this.current = current;
         this.missing = missing;
@@ -88,7 +90,7 @@ internal sealed class ReplacementSearch
 
         foreach (var j in columns)
         {
-            high[j] = amount + room;
+            high[j] = kept.Length > 0 ? Math.Min(most(j), amount + room) : amount;
         }
 
         return new Region(low, high, []);
@@ -174,6 +176,7 @@ internal sealed class ReplacementSearch
     private List<Draft> Finish(List<(Region Region, double[] Shares, double Cost)> refined, int limit, LimitGuard? guard)
     {
         var drafts = new List<Draft>();
+        var spare = new List<Draft>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var mains = new Dictionary<int, int>();
         foreach (var (region, shares, _) in refined)
@@ -192,12 +195,10 @@ internal sealed class ReplacementSearch
 
             // At most two formulas with the same main replacement, so that the list offers a choice.
             var main = Incoming(draft.Shares).OrderByDescending(j => draft.Shares[j]).FirstOrDefault(-1);
-            if ((mains[main] = mains.GetValueOrDefault(main) + 1) <= 2)
-            {
-                drafts.Add(draft);
-            }
+            ((mains[main] = mains.GetValueOrDefault(main) + 1) <= 2 ? drafts : spare).Add(draft);
         }
 
+        drafts.AddRange(spare.Take(Math.Max(0, limit - drafts.Count)));
         return [.. drafts.OrderBy(d => d.Distance).ThenBy(d => d.Cost).Take(limit)];
     }
 

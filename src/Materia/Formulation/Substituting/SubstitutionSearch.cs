@@ -9,6 +9,9 @@ namespace Materia.Formulation.Substituting;
 /// </summary>
 internal sealed class SubstitutionSearch
 {
+    /// <summary>How far over a swap ratio a share may go: the ratios are rules of thumb.</summary>
+    private const double SwapAllowance = 1.25;
+
     private readonly SubstitutionCase request;
     private readonly Deadline deadline;
     private readonly decimal[] original;
@@ -78,12 +81,24 @@ internal sealed class SubstitutionSearch
             Model, target, Kept(missing[0], current), incoming, j => UsageCeilings.Of(Columns[j].Ingredient, request.Formula.Use), amount));
     }
 
+    /// <summary>
+    /// The greatest share of a column in place of the material at <paramref name="place"/> [%]. Where the trade's swap ratio is under 1, as
+    /// of candelilla for beeswax, solid content does not show the whole strength of it, and no more than a quarter over the ratio comes in.
+    /// </summary>
+    public double MostOf(int place, int column, decimal[] current)
+    {
+        var missing = Enumerable.Range(0, Lines.Count).Where(i => Lines[i].Name == request.Without[place]).ToList();
+        return Kinship.SwapRatio(Lines[missing[0]].Ingredient, Columns[column].Ingredient) is < 1 and var ratio
+            ? SwapAllowance * ratio * missing.Sum(m => (double)current[m])
+            : 100;
+    }
+
     private IReadOnlyList<Draft> Replace(int place, decimal[] current, int limit, bool checkLimits)
     {
         int[] missing = [.. Enumerable.Range(0, Lines.Count).Where(i => Lines[i].Name == request.Without[place])];
         var incoming = kinships[place].Where(p => current[p.Key] == 0).ToDictionary(p => p.Key, p => p.Value);
         int[] kept = [.. Kept(missing[0], current)];
-        var search = new ReplacementSearch(ObjectiveOf(place, current), current, missing, kept, [.. incoming.Keys.Order()], deadline);
+        var search = new ReplacementSearch(ObjectiveOf(place, current), current, missing, kept, [.. incoming.Keys.Order()], j => MostOf(place, j, current), deadline);
         return search.Run(limit, checkLimits ? Guard : null);
     }
 

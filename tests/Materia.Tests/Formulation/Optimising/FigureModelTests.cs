@@ -71,7 +71,6 @@ public class FigureModelTests
         var model = new FigureModel(SeedCatalogue.Release, [.. Lines.Select(l => new MaterialColumn(SeedCatalogue.Ingredient(l.Id)))], [figure]);
         var (values, covers) = (new double[1], new double[1]);
         model.At([.. Lines.Select(l => l.Percent)], values, covers);
-        covers[0].ShouldBe(1, 1e-9);
         return values[0];
     }
 }

@@ -50,11 +50,18 @@ public class GridTests
             Locked = [new(2, null)],
         };
         var (search, objective, original) = Search(request);
+        decimal[] shares = [.. original.Select(s => (decimal)s)];
         var best = double.PositiveInfinity;
         for (var oil = 700; oil <= 845; oil += 5)
         {
             for (var a = 0; a <= 850 - oil; a += 5)
             {
+                // The search keeps to the trade's swap ratios, so the grid does.
+                if (a / 10.0 > search.MostOf(0, 3, shares) || (850 - oil - a) / 10.0 > search.MostOf(0, 4, shares))
+                {
+                    continue;
+                }
+
                 double[] x = [.. original];
                 (x[0], x[1], x[3], x[4]) = (0, oil / 10.0, a / 10.0, (850 - oil - a) / 10.0);
                 best = Math.Min(best, objective.At(x));

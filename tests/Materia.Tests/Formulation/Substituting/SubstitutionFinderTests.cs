@@ -50,7 +50,7 @@ public class SubstitutionFinderTests
     [Fact]
     public void Find_NothingNear_SaysSoAndGivesTheNearest()
     {
-        var answer = Substitutions.Answer(Substitutions.Request(Substitutions.Formula(("cocoa-butter", 60), ("beeswax", 40)), "cocoa-butter", "linseed-oil") with { Locked = [new(1, null)] });
+        var answer = Substitutions.Answer(Substitutions.Request(Substitutions.Formula(("cocoa-butter", 60), ("beeswax", 40)), "cocoa-butter", "flaxseed-oil") with { Locked = [new(1, null)] });
 
         answer.Proposals.Count.ShouldBe(1);
         answer.Proposals[0].Distance.ShouldBeGreaterThan(1);

@@ -12,7 +12,7 @@ public class TradeSwapTests
     [InlineData("sal-butter")]
     public void Find_HardButter_IsReplacedByHardButters(string missing)
     {
-        string[] pantry = [.. HardButters.Where(b => b != missing), "shea-butter", "coconut-oil", "sunflower-oil", "castor-oil", "linseed-oil"];
+        string[] pantry = [.. HardButters.Where(b => b != missing), "shea-butter", "coconut-oil", "sunflower-oil", "castor-oil", "flaxseed-oil"];
         var nearest = Substitutions.Answer(Substitutions.Request(
             Substitutions.Formula((missing, 30), ("olive-oil", 65), ("beeswax", 5)), missing, pantry)).Proposals[0].Formula;
 
@@ -34,7 +34,7 @@ public class TradeSwapTests
     public void Find_OliveOil_IsReplacedByAvocadoOrAlmond()
     {
         var nearest = Substitutions.Answer(Substitutions.Request(
-            Substitutions.Formula(("olive-oil", 50), ("shea-butter", 45), ("beeswax", 5)), "olive-oil", "avocado-oil", "sweet-almond-oil", "linseed-oil", "coconut-oil", "castor-oil")).Proposals[0].Formula;
+            Substitutions.Formula(("olive-oil", 50), ("shea-butter", 45), ("beeswax", 5)), "olive-oil", "avocado-oil", "sweet-almond-oil", "flaxseed-oil", "coconut-oil", "castor-oil")).Proposals[0].Formula;
 
         (nearest.Share("avocado-oil") + nearest.Share("sweet-almond-oil")).ShouldBeGreaterThan(25);
     }
