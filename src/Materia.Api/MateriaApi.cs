@@ -1,3 +1,4 @@
+using Materia.Api.Designs;
 using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
@@ -7,6 +8,7 @@ using Materia.Api.Matches;
 using Materia.Api.OpenApi;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
+using Materia.Api.Substitutions;
 using Materia.Data;
 using Microsoft.Extensions.Configuration.Json;
 using Microsoft.Extensions.FileProviders;
@@ -101,6 +103,8 @@ public static class MateriaApi
         v1.MapSuggestions();
         v1.MapEvaluations();
         v1.MapMatches();
+        v1.MapSubstitutions();
+        v1.MapDesigns();
         v1.MapFattyAcids();
         v1.MapSources();
         v1.MapMethods();

@@ -1,7 +1,6 @@
 using System.Collections.Frozen;
 using Materia.Catalogue;
 using Materia.Chemistry;
-using Materia.Formulation.Neighbours;
 using Materia.Regulation;
 
 namespace Materia.Formulation;
@@ -11,5 +10,5 @@ public static class AllMethods
 {
     /// <summary>The methods by id.</summary>
     public static FrozenDictionary<string, Method> ById { get; } =
-        Methods.All.Values.Concat(RegulationMethods.All).Append(NeighbourMethod.Text).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
+        Methods.All.Values.Concat(RegulationMethods.All).Concat(FormulationMethods.All).ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Materia.Catalogue;
 using Materia.Catalogue.Needs;
 using Materia.Formulation.Scopes;
@@ -83,12 +84,22 @@ public sealed record NeedTarget(
 /// <param name="Scope">Which.</param>
 /// <param name="Favoured">True to favour, false to hold back on.</param>
 /// <param name="Because">The needs with their reasons.</param>
-public sealed record NeedPreference(IngredientScope Scope, bool Favoured, IReadOnlyList<NeedReason> Because);
+public sealed record NeedPreference([property: JsonIgnore] IngredientScope Scope, bool Favoured, IReadOnlyList<NeedReason> Because)
+{
+    /// <summary>The word of the set, such as <c>group:soft-butters</c>.</summary>
+    [JsonPropertyName("scope")]
+    public string Word => Scope.Text;
+}
 
 /// <summary>Ingredients to leave out.</summary>
 /// <param name="Scope">Which.</param>
 /// <param name="Because">The needs with their reasons.</param>
-public sealed record NeedExclusion(IngredientScope Scope, IReadOnlyList<NeedReason> Because);
+public sealed record NeedExclusion([property: JsonIgnore] IngredientScope Scope, IReadOnlyList<NeedReason> Because)
+{
+    /// <summary>The word of the set, such as <c>allergen:tree-nut</c>.</summary>
+    [JsonPropertyName("scope")]
+    public string Word => Scope.Text;
+}
 
 /// <summary>Needs that cannot all be met.</summary>
 /// <param name="Needs">Their keys.</param>

@@ -19,12 +19,15 @@ public class ProfileMatchingTests
         result.Mixtures.ShouldBeEmpty("nothing explains it clearly better than itself");
     }
 
-    /// <summary>A mixture made of two samples is found again with its shares, whatever they are.</summary>
+    /// <summary>
+    /// A mixture made of two samples is found again with its shares, as long as it lies outside what olive oil may be: from about three
+    /// quarters on its linoleic acid comes under the 21 % of CXS 33, and nothing asks for a second oil.
+    /// </summary>
     [Fact]
     public void Of_MixtureOfTwoSamples_FindsPartsAndShares()
     {
         var (first, second) = (Sample("olive-oil"), Sample("soybean-oil"));
-        Gen.Int[25, 75].Sample(
+        Gen.Int[25, 70].Sample(
             percent =>
             {
                 var mixed = first.Keys.Union(second.Keys).ToDictionary(
