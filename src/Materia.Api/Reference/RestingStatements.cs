@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using Materia.Catalogue;
-using Materia.Chemistry;
+using Materia.Formulation;
 
 namespace Materia.Api.Reference;
 
@@ -24,7 +24,7 @@ public sealed class RestingStatements
             .SelectMany(i => i.Statements().Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)i)))
             .Concat(tables.Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)null)))
             .ToLookup(s => s.Source, s => (s.Evidence, s.Ingredient), StringComparer.Ordinal);
-        var methods = Methods.All.Values
+        var methods = AllMethods.ById.Values
             .SelectMany(m => m.Sources.Select(source => (source, m.Id)))
             .ToLookup(m => m.source, m => m.Id, StringComparer.Ordinal);
         var records = content.Sources.Select(source => SourceRecord.Of(source, stated[source.Id], methods[source.Id])).ToList();

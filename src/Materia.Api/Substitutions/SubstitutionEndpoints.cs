@@ -23,7 +23,7 @@ public static class SubstitutionEndpoints
           "without": [ "mango-butter" ],
           "pantry": [ { "ingredient": "kokum-butter" }, { "ingredient": "cocoa-butter" }, { "ingredient": "cupuacu-butter" }, { "ingredient": "sal-butter" } ],
           "locked": [ "beeswax" ],
-          "exclude": { "allergenFamilies": [ "tree-nut" ] },
+          "exclude": { "scopes": [ "allergen:tree-nut" ] },
           "limit": 3
         }
         """;

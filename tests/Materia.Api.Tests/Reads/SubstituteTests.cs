@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text.Json.Nodes;
 using Materia.Api.Tests.Hosting;
 
 namespace Materia.Api.Tests.Reads;
