@@ -18,7 +18,7 @@ public class NeighbourBenchmarks
     [GlobalSetup]
     public void Read()
     {
-        search = NeighbourSearch.Of(SeedCatalogue.Release);
+        search = NeighbourSearch.Of(SeedCatalogue.Load());
         search.Find(Id, Usual);
     }
 

@@ -29,7 +29,7 @@ internal static class Axes
     /// <summary>Of fats, waxes, fatty alcohols and acids, esters and hydrocarbons.</summary>
     public static IReadOnlyList<Axis> Lipid { get; } =
     [
-        .. SolidTemperatures.Select((t, n) => new Axis("solid-content", t, Units.Percent, 8, 0.6, false, i => i.Solids?[n])),
+        .. SolidTemperatures.Select((t, n) => new Axis("solid-content", t, Units.Percent, 8, 0.6, false, i => i.Solids is { } solids ? Math.Round(solids[n], 2) : null)),
         Melting,
         new("viscosity", SkinTemperature, Units.MillipascalSecond, 1.5, 1, true, ViscosityOf),
         Plain("iodine-value", Units.GramPerHundredGram, 15, 1, i => i.Material.Iodine?.Value.Value),

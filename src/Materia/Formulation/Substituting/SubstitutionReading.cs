@@ -46,7 +46,9 @@ internal static class SubstitutionReading
             return (null, faults.All);
         }
 
-        var candidates = pantry.Where(c => !without.Contains(c.Name) && !exclude.Holds(c)).ToList();
+        // Another grade of what is missing, or of what stays, is no answer to somebody who searches the whole catalogue; a pantry may name it.
+        var held = request.Pantry is null ? formula.Lines.Select(l => l.Ingredient.InciName()).OfType<string>().ToHashSet(StringComparer.OrdinalIgnoreCase) : [];
+        var candidates = pantry.Where(c => !without.Contains(c.Name) && !exclude.Holds(c) && (formula.Lines.Any(l => l.Material == c.Name) || c.Ingredient.InciName() is not { } inci || !held.Contains(inci))).ToList();
         if (candidates.Count == 0)
         {
             faults.Add("/exclude", "The exclusions leave nothing that could come in. Exclude less, or put more into the pantry.");
