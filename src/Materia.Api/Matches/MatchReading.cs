@@ -103,6 +103,7 @@ internal static partial class MatchReading
         return $"There is no fatty acid '{(acid.Length <= 40 ? acid : acid[..40] + "...")}'.{(nearest is null ? string.Empty : $" Did you mean {nearest}?")} GET /v1/fatty-acids lists the symbols; a total such as 18:1 will do too.";
     }
 
-    [GeneratedRegex("^[0-9]{1,2}:[0-9]$")]
+    // From butyric acid to the longest acids of waxes, 36 carbons, and no more double bonds than docosahexaenoic acid has.
+    [GeneratedRegex("^([4-9]|[12][0-9]|3[0-6]):[0-6]$")]
     private static partial Regex BareChain();
 }

@@ -34,6 +34,7 @@ public abstract class MatchTests(ServedApi api)
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 0 } ] }""", "/fattyAcids", "more than 0")]
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 70 }, { "acid": "18:1n-9", "percent": 70 } ] }""", "/fattyAcids", "140")]
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 30 }, { "acid": "18:1", "percent": 30 } ] }""", "/fattyAcids/1/acid", "twice")]
+    [InlineData("""{ "fattyAcids": [ { "acid": "99:0", "percent": 30 } ] }""", "/fattyAcids/0/acid", "no fatty acid")]
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 70 } ], "claimed": "olive-oyl" }""", "/claimed", "olive-oil")]
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 70 } ], "claimed": "kaolin" }""", "/claimed", "no fatty acids")]
     [InlineData("""{ "fattyAcids": [ { "acid": "18:1", "percent": 70 } ], "limit": 21 }""", "/limit", "1 to 20")]

@@ -46,7 +46,8 @@ internal static class DesignReading
         var targets = TargetReading.Read(request.Targets, needs.Targets, release, faults);
         if (!faults.Any && columns.Count == 0)
         {
-            faults.Add("/exclude", "The exclusions leave nothing of the pantry. Exclude less, or put more into it.");
+            faults.Add(request.Exclude is null ? "/needs" : "/exclude", "The exclusions, those of the needs among them, leave nothing of the pantry. Exclude less, or put more into it.");
+            return (null, faults.All);
         }
 
         var (fewest, most) = Count(request.Ingredients, columns.Count, faults);
