@@ -90,19 +90,22 @@ public sealed class NormalisedFormula
     {
         options ??= new();
         return new Blend(
-            [.. Materials().Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
+            [.. Materials([.. Lines.Select(l => l.Percent)]).Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
             release, options.Explain, options.MeltingModel, options.ExplainAt);
     }
 
     /// <summary>The formula as rules see it: the same materials, with exact shares.</summary>
-    public RegulatedFormula Regulated(Release release, DateOnly asOf) =>
-        new([.. Materials().Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+    public RegulatedFormula Regulated(Release release, DateOnly asOf) => Regulated(release, asOf, [.. Lines.Select(l => l.Percent)]);
 
-    private List<(decimal Percent, Ingredient Ingredient)> Materials()
+    /// <summary>The same with other shares of the lines [%], such as those that a scale allows.</summary>
+    internal RegulatedFormula Regulated(Release release, DateOnly asOf, IReadOnlyList<decimal> percents) =>
+        new([.. Materials(percents).Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+
+    private List<(decimal Percent, Ingredient Ingredient)> Materials(IReadOnlyList<decimal> percents)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         var materials = new List<(decimal Percent, Ingredient Ingredient)>();
-        foreach (var (part, percent) in Lines.SelectMany(l => l.Parts.Select(p => (p, p.Share * l.Percent))))
+        foreach (var (part, percent) in Lines.Zip(percents).SelectMany(l => l.First.Parts.Select(p => (p, p.Share * l.Second))))
         {
             if (places.TryGetValue(part.Ingredient.Id, out var place))
             {
