@@ -8,6 +8,9 @@ internal static class MeasuredVolume
 {
     private const double Room = 20;
 
+    // Nothing that is sold by volume is lighter [g/mL]; what comes out lower has figures that do not belong together.
+    private const double LeastDensity = 0.01;
+
     /// <summary>
     /// The volume of a mass of a liquid; <see langword="null"/> where no density is known, and for what is solid, which no beaker measures.
     /// </summary>
@@ -34,7 +37,7 @@ internal static class MeasuredVolume
         foreach (var part in line.Parts)
         {
             var material = MaterialIndex.For(release).Find(part.Ingredient);
-            if (material.IsPowder || material.Density?.At(Room) is not { Low: > 0 } density)
+            if (material.IsPowder || material.Density?.At(Room) is not { Low: > LeastDensity } density)
             {
                 return null;
             }

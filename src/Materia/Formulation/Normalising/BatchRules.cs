@@ -14,6 +14,10 @@ internal static class BatchRules
     /// <summary>Ten cubic metres [mL], the volume of about that mass.</summary>
     private const decimal GreatestVolume = 10_000_000m;
 
+    /// <summary>What a jar or drum may hold [g]: between a drop and a tonne.</summary>
+    private const decimal LeastJar = 0.01m;
+    private const decimal GreatestJar = 1_000_000m;
+
     private const decimal UsualHeadspace = 5;
     private const int MostJars = 100_000;
 
@@ -168,7 +172,7 @@ internal static class BatchRules
         {
             faults.Add("/batch/jarMass", $"The mass that goes into a jar must be over 0, and {Fault.Text(mass)} is not.");
         }
-        else if (unit is not null && (mass > GreatestMass / unit.Grams || mass * unit.Grams < FinestScale))
+        else if (unit is not null && (mass > GreatestJar / unit.Grams || mass * unit.Grams < LeastJar))
         {
             faults.Add("/batch/jarMass", $"No jar takes {Fault.Text(mass)} {unit.Word}. Give the mass in the unit of the batch.");
         }
