@@ -1,35 +1,41 @@
 using Materia.Catalogue;
-using Materia.Formulation.Neighbours;
-using Materia.Formulation.Substituting;
+using Materia.Formulation.Batches;
+using Materia.Formulation.Costs;
+using Materia.Formulation.Directing;
 
 namespace Materia.Formulation;
 
-/// <summary>The methods by which formulas are compared and searched.</summary>
+/// <summary>The methods of batches, costs and directions.</summary>
 public static class FormulationMethods
 {
-    /// <summary>The key of the method of the search.</summary>
-    public const string Search = "successive-linear-programmes";
-
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Method> All { get; } =
     [
-        NeighbourMethod.Text,
         new Method
         {
-            Id = SubstitutionFinder.Method,
-            Name = "Distance of two formulas in noticeable steps",
-            Equation = "d = Σ w |y − y0|/s / Σ w over the figures that the original has, or over what lies outside the targets of a design. Steps s: solid content 5 % at 10, 20, 25, 32 and 40 °C; clear point 2 °C; viscosity at 32 and 60 °C a factor of 1.2 (compared as logarithms); density 0.02 g/mL; iodine value 10 g/(100.g); saponification value 10 mg/g; oxidisability 0.5; saturated, monounsaturated, polyunsaturated and single fatty acids 5 %; required HLB and HLB 1; oil absorption 10 and water absorption 25 g/(100.g), cation-exchange capacity 10 cmol/kg, swelling volume 3 mL (means by mass of the powders or clays); cost a twentieth of the target. Weights w: 1 for what is felt, 0.5 for composition and density, the given weight in a design.",
-            Validity = "1 means that the figures differ on average by what a user is likely to notice. A figure that the original has and the proposal has not counts as two steps; each twentieth of the mass concerned whose figure is lost counts as one more, so that a gap never passes for agreement. Viscosity is compared only where the original is melted. Scent, colour, slip and skin feel beyond these figures are not in it.",
-            Error = "The steps are common practice, not measured thresholds; the figures carry the errors of their own methods.",
+            Id = BatchPlan.MethodKey,
+            Name = "Weights of a batch by largest remainders",
+            Equation = "N = mass / step of the scale; each line gets the whole steps of p N / 100, and the steps left over go to the largest remainders, ties to the larger share, then to the earlier line. Mass from a volume: V ρ; from jars: n V (1 − h/100) ρ / (1 − loss/100), or n m / (1 − loss/100). ρ is that of the whipped product where an overrun is given.",
+            Validity = "Exact decimals; the weights add up to the batch to the scale's last digit, and no line is a whole step off. A batch given by volume or jars is rounded up to the scale, a mass to the nearest step. Limits are worked out anew on the shares that the weights have. Ten steps of the scale for each line, a headspace of 5 % and the premixes are common practice. 1 oz is the avoirdupois ounce, 28.349523125 g.",
+            Error = "None for weights. Volumes and jars by volume carry the error of the density: about ±1 % for liquids, more for fats that set, powders and air.",
             Sources = ["trade-practice"],
         },
         new Method
         {
-            Id = Search,
-            Name = "Search of formulas by successive linear programmes",
-            Equation = "At each blend the figures are taken to be linear in the shares (forward differences of 0.25 points with the true melting model), the programme min Σ cost·outside subject to Σ change = 0, bounds on shares, kinds and steps is solved by the simplex method, and the step is kept when the true figures are better; the radius follows how well the linear model foretold it. The result is rounded to 0.1 % (largest remainders), tenths are moved between lines as long as that helps, and the rounded formula is what is reported and held against every limit.",
-            Validity = "Kept fats may move to between half and one and a half of their share, or up by what went out; what is locked, and everything that is no fat, keeps its share. Another grade of what is missing or stays (the same INCI name) comes in from a pantry only. Where the trade gives a swap ratio under 1, no more than 1.25 times the ratio comes in. Moving a kept line costs 0.003 a point, passing the usual share of an ingredient 0.4 for each time itself, having no use in common 0.02: they decide between formulas that figures hardly tell apart, and are no part of the distance. The work is fixed, so the same request gives the same answer unless the time budget cuts it, which cut says.",
-            Error = "A local search from many starts: the best formula of all is likely, not certain. Small cases are held to 1 % of an exhaustive grid of 0.5 %.",
+            Id = ProductCost.MethodKey,
+            Name = "Cost of materials",
+            Equation = "cost = Σ m_i c_i, c_i = price / mass, or price / (volume × density at 20 °C); one jar: cost of the batch × mass in the jar / (mass weighed in × (1 − loss/100)) + packaging",
+            Validity = "By the weights rounded to the scale where there is a batch, by the percentages for 100 g. Prices as sent, in one currency; lines without one are not counted and said. Work, energy, tax and carriage are left out. Sums are exact; each amount shown is rounded to the currency's smallest unit, halves to the even one. The currency codes are those of Debian's iso-codes; the numbers of decimals other than two were recalled.",
+            Error = "None for prices per mass; the range of the density for prices per volume.",
+            Sources = ["trade-practice", "recalled"],
+        },
+        new Method
+        {
+            Id = Directions.MethodKey,
+            Name = "Directions by use",
+            Equation = "the sentences of the use, and those that the formula calls for: by its melting, clay, fats without emulsifier, essential oils, oxidation band, water and preservation",
+            Validity = "A draft for products of the uses in the catalogue. Cautions are those of the section cautions that concern whoever uses the product. No number of months is given: what a composition tells is in oxidation and preservation.",
+            Error = "Common practice throughout; nothing of it was measured on this formula.",
             Sources = ["trade-practice"],
         },
     ];
