@@ -68,6 +68,7 @@ public sealed class BatchSizeTests
         var plan = BatchPlanTests.Plan(Squalane with { Batch = new() { Jars = jars, JarVolume = (decimal)volume, LossPercent = (decimal)loss, ScaleResolution = 0.1m } });
 
         plan.Jars!.Full.ShouldBe(jars);
+        plan.Jars.Needed.ShouldBe(jars);
         plan.Warnings.ShouldBeEmpty();
     }
 

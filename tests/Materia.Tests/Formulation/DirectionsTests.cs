@@ -57,6 +57,7 @@ public sealed class DirectionsTests
         cautions.Select(c => c.Hazard).ShouldContain("slipping");
         cautions.Select(c => c.Hazard).ShouldContain("stains");
         cautions.Select(c => c.Hazard).ShouldContain("eyes");
+        cautions.Select(c => c.Hazard).ShouldNotContain("from the ingredient's record");
         cautions.Select(c => c.Hazard).ShouldNotContain("burns by hot fat");
         cautions.Select(c => c.Hazard).ShouldNotContain("dust with respirable quartz");
     }

@@ -39,7 +39,7 @@ public sealed record JarFilling
     /// <summary>What is left over when the full jars are filled [g].</summary>
     public required double Remainder { get; init; }
 
-    /// <summary>The jars needed to take up all of it.</summary>
+    /// <summary>The jars needed to take up all of it; a remainder under one step of the scale does not count.</summary>
     public required long Needed { get; init; }
 
     /// <summary>True when the mass in a jar hangs on a computed density.</summary>
@@ -72,6 +72,10 @@ public sealed record JarFilling
     private static JarFilling Fill(NormalisedBatch batch, double grams, double mass, double low, double high)
     {
         var full = Whole(grams / mass);
+        var remainder = Math.Max(0, grams - (full * mass));
+
+        // What a batch sized by jars has too much, because it was rounded up to the scale, needs no jar of its own.
+        var step = (double)(batch.ScaleResolution * batch.Unit.Grams);
         return new JarFilling
         {
             Wanted = batch.Jars,
@@ -81,8 +85,8 @@ public sealed record JarFilling
             Full = full,
             FullLow = Whole(grams / high),
             FullHigh = Whole(grams / low),
-            Remainder = Math.Max(0, grams - (full * mass)),
-            Needed = (long)Math.Ceiling((grams / mass) - Slack),
+            Remainder = remainder,
+            Needed = full == 0 || (remainder >= step && remainder > mass * Slack) ? full + 1 : full,
             Approximate = false,
         };
     }

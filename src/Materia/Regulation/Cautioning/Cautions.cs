@@ -14,11 +14,14 @@ public static class Cautions
     private static readonly FrozenSet<string> OfMakingOnly =
         MakingCautions.All.Where(r => !r.Who.Contains("or uses it", StringComparison.Ordinal)).Select(r => r.Hazard).ToFrozenSet(StringComparer.Ordinal);
 
-    /// <summary>Whether a caution concerns whoever uses the finished product, and not only whoever makes it.</summary>
+    /// <summary>
+    /// Whether a caution concerns whoever uses the finished product. What the records of materials say is left out: it is written for whoever
+    /// buys and weighs them, and does not tell making from use.
+    /// </summary>
     public static bool ConcernsUse(CautionFinding caution)
     {
         ArgumentNullException.ThrowIfNull(caution);
-        return !OfMakingOnly.Contains(caution.Hazard);
+        return caution.Hazard != StatedCautions.OfRecord && !OfMakingOnly.Contains(caution.Hazard);
     }
 
     /// <summary>The cautions: on the product as a whole and in use first, then in making, then what the catalogue states of the materials.</summary>

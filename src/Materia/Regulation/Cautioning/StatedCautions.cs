@@ -6,6 +6,9 @@ namespace Materia.Regulation.Cautioning;
 /// <summary>Cautions that rest on statements of the catalogue: families of allergens, phototoxic limits, and what records and product types say.</summary>
 internal static class StatedCautions
 {
+    /// <summary>The hazard of what the records of materials say.</summary>
+    public const string OfRecord = "from the ingredient's record";
+
     public static IEnumerable<CautionFinding> Of(CautionedFormula formula) =>
         Families(formula).Concat(Phototoxic(formula)).Concat(OfUse(formula)).Concat(OfRecords(formula));
 
@@ -46,7 +49,7 @@ internal static class StatedCautions
         .SelectMany(l => l.Ingredient.Cautions.Select(c => (Line: l.Name, Caution: c)))
         .GroupBy(c => c.Caution.Text, StringComparer.Ordinal)
         .Select(g => Finding(
-            "from the ingredient's record", "whoever makes or uses it", "in making and in use", g.Key, g.First().Caution, [.. g.Select(c => c.Line).Distinct(StringComparer.Ordinal)]));
+            OfRecord, "whoever makes or uses it", "in making and in use", g.Key, g.First().Caution, [.. g.Select(c => c.Line).Distinct(StringComparer.Ordinal)]));
 
     private static CautionFinding Finding(string hazard, string who, string when, string whatToDo, Statement statement, IReadOnlyList<string> ingredients) => new()
     {
