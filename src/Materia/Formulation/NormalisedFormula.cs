@@ -2,6 +2,7 @@ using Materia.Catalogue;
 using Materia.Chemistry;
 using Materia.Chemistry.Preserving;
 using Materia.Formulation.Batches;
+using Materia.Formulation.Making;
 using Materia.Formulation.Normalising;
 using Materia.Formulation.Sections;
 using Materia.Regulation;
@@ -14,7 +15,7 @@ public sealed class NormalisedFormula
     /// <summary>The most lines that a formula may have.</summary>
     public const int MostLines = 200;
 
-    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, IReadOnlyList<string> notes)
+    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, NormalisedMaking making, IReadOnlyList<string> notes)
     {
         Title = submitted.Title;
         Use = submitted.Use is null ? null : release.FindUse(submitted.Use);
@@ -23,6 +24,7 @@ public sealed class NormalisedFormula
         Batch = batch;
         OverrunPercent = submitted.Whip?.OverrunPercent;
         Ph = submitted.Ph is { } ph ? PhRange.Of(ph.Value, ph.Low, ph.High) : null;
+        Making = making;
         Notes = notes;
     }
 
@@ -46,6 +48,9 @@ public sealed class NormalisedFormula
 
     /// <summary>The measured pH, where it was given.</summary>
     public PhRange? Ph { get; }
+
+    /// <summary>What it is made with and where.</summary>
+    public NormalisedMaking Making { get; }
 
     /// <summary>What was taken otherwise than it was written, in sentences.</summary>
     public IReadOnlyList<string> Notes { get; }
@@ -71,6 +76,7 @@ public sealed class NormalisedFormula
         var found = formula.Lines.Select((line, i) => materials.Find(line.Ingredient, line.Own, $"/lines/{i}")).ToList();
         var percentages = LineAmounts.Percentages(formula.Lines, faults, notes);
         var batch = BatchRules.Check(formula.Batch, faults, notes);
+        var making = MakingRules.Check(formula.Making, faults);
         if (faults.Any || percentages is null)
         {
             return new Normalisation(null, faults.All);
@@ -82,7 +88,7 @@ public sealed class NormalisedFormula
             notes.Add($"\"{twice.Key}\" stands on {twice.Value} lines; results count them together.");
         }
 
-        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, notes), []);
+        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, making, notes), []);
     }
 
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>

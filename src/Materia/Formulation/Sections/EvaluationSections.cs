@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Materia.Formulation.Batches;
+using Materia.Formulation.Making;
 
 namespace Materia.Formulation.Sections;
 
@@ -24,6 +25,7 @@ public static class EvaluationSections
         RegulationSections.Gaps,
         ProductSections.Declaration,
         ProductSections.NaturalOrigin,
+        ProcessPlan.Section,
         BatchPlan.Section,
         ProductSections.Cautions,
         CoverageReport.Section,
