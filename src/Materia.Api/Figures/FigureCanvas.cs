@@ -1,6 +1,5 @@
-using System.Text;
-using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Materia.Api.Documents;
 using ScottPlot;
 
 namespace Materia.Api.Figures;
@@ -9,7 +8,7 @@ namespace Materia.Api.Figures;
 /// How figures look: dark lines on white, told apart by shape and label rather than by colour, so that they can be read in grey and in
 /// print; and how they are written out.
 /// </summary>
-internal static partial class FigureCanvas
+internal static class FigureCanvas
 {
     /// <summary>The width [px].</summary>
     public const int Width = 720;
@@ -62,7 +61,11 @@ internal static partial class FigureCanvas
     }
 
     /// <summary>The plot as an SVG document with a name and a description for those who do not see it.</summary>
-    public static string ToSvg(Plot plot, string title, string description)
+    /// <param name="plot">The plot.</param>
+    /// <param name="name">The figure's word, which makes ids unique among the figures of one page.</param>
+    /// <param name="title">The name.</param>
+    /// <param name="description">The description.</param>
+    public static string ToSvg(Plot plot, string name, string title, string description)
     {
         var document = XDocument.Parse(plot.GetSvgXml(Width, Height));
         var root = document.Root!;
@@ -70,6 +73,7 @@ internal static partial class FigureCanvas
         root.SetAttributeValue("role", "img");
         root.SetAttributeValue("aria-label", title);
         root.AddFirst(new XElement(Svg + "title", title), new XElement(Svg + "desc", description));
+        RenumberClips(root, name);
         foreach (var text in root.Descendants(Svg + "text"))
         {
             // The place of every letter fits only the font that it was measured with; the place of the first fits any.
@@ -89,21 +93,28 @@ internal static partial class FigureCanvas
         return plot.GetImageBytes(2 * Width, 2 * Height, ImageFormat.Png);
     }
 
-    /// <summary>What can stand in a title or label: control characters would break the document.</summary>
+    /// <summary>A text of somebody's as it can stand in a figure, shortened to <paramref name="most"/> characters.</summary>
     public static string Safe(string text, int most)
     {
-        var clean = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
-        {
-            clean.Append(Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF ? " " : rune.ToString());
-        }
-
-        var single = Spaces().Replace(clean.ToString(), " ").Trim();
+        var single = PaperText.OneLine(text);
         return single.Length <= most ? single : string.Concat(single.AsSpan(0, most - 1).TrimEnd(), "…");
     }
 
-    private static string? First(XAttribute? list) => list?.Value.Split(',', 2)[0].Trim();
+    // The drawing library counts on from one drawing to the next, so that the same figure would never be written the same way again.
+    private static void RenumberClips(XElement root, string name)
+    {
+        var ids = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var clip in root.Descendants(Svg + "clipPath"))
+        {
+            ids.Add($"url(#{(string)clip.Attribute("id")!})", FormattableString.Invariant($"{name}-{ids.Count + 1}"));
+            clip.SetAttributeValue("id", FormattableString.Invariant($"{name}-{ids.Count}"));
+        }
 
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Spaces();
+        foreach (var use in root.Descendants().Attributes("clip-path"))
+        {
+            use.Value = $"url(#{ids[use.Value]})";
+        }
+    }
+
+    private static string? First(XAttribute? list) => list?.Value.Split(',', 2)[0].Trim();
 }

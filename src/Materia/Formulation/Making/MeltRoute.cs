@@ -1,4 +1,3 @@
-using Materia.Chemistry.Heating;
 
 namespace Materia.Formulation.Making;
 
