@@ -1,5 +1,3 @@
-using Materia.Chemistry.Heating;
-
 namespace Materia.Formulation.Making;
 
 /// <summary>Steps for a formula without water in which something has to be melted.</summary>
