@@ -25,7 +25,8 @@ internal static class EvaluationExample
             { "ingredient": "sunflower-oil", "balance": true }
           ],
           "batch": { "mass": 250, "unit": "g", "scaleResolution": 0.1, "lossPercent": 3, "jarVolume": 120 },
-          "whip": { "overrunPercent": 40 }
+          "whip": { "overrunPercent": 40 },
+          "making": { "heaterPower": { "value": 500, "unit": "W" }, "room": 20, "chill": 4, "vessel": "steel-bowl" }
         }
         """;
 

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
 
@@ -14,7 +13,7 @@ namespace Materia.Formulation.Making;
 /// <param name="PhaseNote">Its note on the phase.</param>
 /// <param name="Dispersing">Its note on dispersing.</param>
 /// <param name="IsWatery">True for water, plant waters and what is mostly water.</param>
-internal sealed partial record MakingTraits(
+internal sealed record MakingTraits(
     double? MeltedFrom, bool MeltingUnknown, double? FlashPoint, double? Bears, double? BestBelow, double? MeltsAt, HandlingNote? PhaseNote, HandlingNote? Dispersing, bool IsWatery)
 {
     /// <summary>Liquids that flash above this are no concern at the temperatures of making [Cel].</summary>
@@ -45,10 +44,10 @@ internal sealed partial record MakingTraits(
         var phase = notes.FirstOrDefault(n => n.Phase is not null);
         if (phase?.Text is { } said)
         {
-            bears = Lesser(bears, Stated(NoMoreThan(), said));
+            bears = Lesser(bears, StatedTemperature.NoMoreThan(said));
         }
 
-        return new MakingTraits(melted, unknown, flash, bears, phase is null ? null : Stated(Below(), phase.Text), phase is null ? null : Stated(Melting(), phase.Text), phase, notes.FirstOrDefault(n => n.Topic == HandlingTopic.Dispersing), water >= MostlyWater);
+        return new MakingTraits(melted, unknown, flash, bears, phase is null ? null : StatedTemperature.Below(phase.Text), phase is null ? null : StatedTemperature.Melting(phase.Text), phase, notes.FirstOrDefault(n => n.Topic == HandlingTopic.Dispersing), water >= MostlyWater);
     }
 
     /// <summary>Whether all of it is liquid at a temperature, as far as the records tell.</summary>
@@ -58,19 +57,7 @@ internal sealed partial record MakingTraits(
         ingredient.Kind == IngredientKind.Hydrosol || ingredient.InciName() is "Aqua" or "Water" or "AQUA" ? 100
         : StoredFigures.Find(ingredient, Property.WaterContent)?.Central() ?? 0;
 
-    private static double? Stated(Regex pattern, string text) =>
-        pattern.Match(text) is { Success: true } found ? double.Parse(found.Groups[1].ValueSpan, System.Globalization.CultureInfo.InvariantCulture) : null;
-
     private static double? Greater(double? one, double? other) => one is null || other > one ? other ?? one : one;
 
     private static double? Lesser(double? one, double? other) => one is null || other < one ? other ?? one : one;
-
-    [GeneratedRegex(@"\b(?:[Bb]elow|[Nn]ever above|[Ff]all to) (?:about )?(\d{2}) °C", RegexOptions.CultureInvariant)]
-    private static partial Regex Below();
-
-    [GeneratedRegex(@"(?:^|\b(?:at|above|over) )(\d{2})(?: to \d{2})? °C", RegexOptions.CultureInvariant)]
-    private static partial Regex Melting();
-
-    [GeneratedRegex(@"\bno more than (\d{2}) °C", RegexOptions.CultureInvariant)]
-    private static partial Regex NoMoreThan();
 }
