@@ -60,7 +60,7 @@ public static class EvaluationEndpoints
             .WithTags("Evaluations")
             .WithSummary("What can be computed of a formula")
             .WithDescription(
-                "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, weights and cost of the batch, directions for use, and how much of the formula each result rests on. " +
+                "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, a plan of making, weights and cost of the batch, directions for use, and how much of the formula each result rests on. " +
                 "A line's amount is its percent, or on every line a mass with its unit, or on one line balance: true. A line names an ingredient of the catalogue, or describes the maker's own material under own. " +
                 "Each computed figure has a value with low and high, the key of its method, its coverage and warnings; what cannot be computed says why under absent. " +
                 "With Accept: text/html or text/markdown it answers with a batch sheet to print or a handout for teaching (document), with text/csv the lines for a spreadsheet, with image/svg+xml or image/png a figure (figure). " +

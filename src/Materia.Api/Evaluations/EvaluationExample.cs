@@ -31,7 +31,8 @@ internal static class EvaluationExample
             { "ingredient": "kaolin", "price": 5, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }
           ],
           "packaging": [ { "name": "jar with lid", "price": 0.85, "currency": "EUR" } ],
-          "whip": { "overrunPercent": 40 }
+          "whip": { "overrunPercent": 40 },
+          "making": { "heaterPower": { "value": 500, "unit": "W" }, "room": 20, "chill": 4, "vessel": "steel-bowl" }
         }
         """;
 

@@ -57,7 +57,6 @@ public sealed class DocumentTests(SqliteApi api)
     [Theory]
     [InlineData("text/html")]
     [InlineData("text/markdown")]
-    [InlineData("text/csv")]
     [InlineData("image/svg+xml")]
     public async Task Post_HostileNames_StayText(string type)
     {

@@ -18,6 +18,8 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": "12,5" } ] }""", "/lines/0/percent", "without quotes: 12.5")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": "NaN" } ] }""", "/lines/0/percent", "\"NaN\" is not a number")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 1e308 } ] }""", "/lines/0/percent", "1e308 is not a number that fits")]
+    [InlineData("""{ "lines": [], "making": { "vesel": "steel-bowl" } }""", "/making/vesel", "Did you mean \"vessel\"?")]
+    [InlineData("""{ "lines": [], "making": { "room": "warm" } }""", "/making/room", "a number")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percnt": 100 } ] }""", "/lines/0/percnt", "Did you mean \"percent\"?")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 1, "percent": 2 } ] }""", "/lines/0/percent", "stands here twice")]
     [InlineData("""{ "lines": { "ingredient": "kaolin" } }""", "/lines", "A list [ … ] is expected")]
@@ -33,6 +35,11 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "balance": true }, { "ingredient": "beeswax", "balance": true } ] }""", "/lines/1/balance", "Only one line")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 50 }, { "ingredient": "beeswax", "mass": 50, "unit": "g" } ] }""", "/lines/1/mass", "Use percent on every line")]
     [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "use": "soup" }""", "/use", "hair-mask-rinse-off")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "making": { "heaterPower": { "value": -5, "unit": "W" } } }""", "/making/heaterPower/value", "over 0 and up to")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "making": { "heaterPower": { "value": 500, "unit": "bar" } } }""", "/making/heaterPower/unit", "Use \"W\" or \"kW\"")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "making": { "vessel": "bathtub" } }""", "/making/vessel", "steel-bowl")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "making": { "room": 10, "chill": 15 } }""", "/making/room", "no warmer")]
+    [InlineData("""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "making": { "room": 60 } }""", "/making/room", "from 5 to 40")]
     [InlineData("""{ "lines": [ { "own": { "name": "Mine", "kind": "oil", "constituents": [ { "substance": "115-95-8", "percent": 1 } ] }, "percent": 100 } ] }""", "/lines/0/own/constituents/0/substance", "check digit")]
     public async Task Post_FormulaThatDoesNotHold_Is422AtThePlace(string body, string place, string expected) =>
         (await api.Client.RefuseAsync(body, HttpStatusCode.UnprocessableEntity, place)).ShouldContain(expected);

@@ -72,6 +72,12 @@ internal sealed class Bench
     /// <summary>Where it stops pouring on cooling [Cel]; <see langword="null"/> where it stays liquid.</summary>
     public double? StiffensAt { get; }
 
+    /// <summary>True where slow cooling may make it grainy.</summary>
+    public bool IsGrainy => !IsWatery && Melting.Graininess?.Risk is "high" or "possible";
+
+    public IReadOnlyList<StepCaution> GraininessCautions =>
+        IsGrainy && Melting.Graininess is { } risk ? [new StepCaution($"It may turn grainy ({risk.Risk} risk): {risk.Reason}", Evidence.CommonPractice, "trade-practice", null, "meng-2013")] : [];
+
     public List<string> Assumed { get; } = [];
 
     public List<string> Warnings { get; } = [];
@@ -115,7 +121,7 @@ internal sealed class Bench
 
         // Under a twentieth it is moisture in a fat, not a phase of its own.
         IsWatery = water >= 5;
-        var kitchen = new Kitchen(Room, IsWatery, plain >= water / 2);
+        var kitchen = new Kitchen(Room, IsWatery, plain >= water / 2, traits.Exists(t => !t.IsLiquidAt(Room)));
         return [.. input.Formula.Lines.Select((l, i) => PhaseChoice.Of(i, l, traits[i], kitchen))];
     }
 

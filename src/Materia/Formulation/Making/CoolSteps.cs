@@ -12,6 +12,12 @@ internal static class CoolSteps
         var additions = bench.Lines.Where(l => (l.Phase == ProcessPhase.CoolDown && !l.IsPowder) || (l.Phase == ProcessPhase.Water && !bench.IsWatery)).ToList();
         var pours = Math.Min(pots.StillPours, pots.Now);
         var powderAt = Math.Min(pots.Now, Math.Max(pours, Math.Min(45, powders.Min(l => (double?)CoolDownLimit.Of(l, bench.Room).NotAbove) ?? 45)));
+        if (powders.Count > 0 && powderAt > pours + 3 && bench.StiffensAt > bench.Making.Chill && Sinking.Shows(bench, powders, powderAt))
+        {
+            // Just before it sets it is thickest, and there is least time left to sink.
+            powderAt = pours + 3;
+        }
+
         var limits = additions.ToDictionary(l => l, l => CoolDownLimit.Of(l, bench.Room));
         var reachable = additions.Where(l => limits[l].NotAbove >= pours).ToList();
         var late = additions.Except(reachable).ToList();
@@ -51,7 +57,7 @@ internal static class CoolSteps
         var from = pots.Now;
         var bath = Math.Min(15, bench.Room - 1);
         var onTheBench = PlanFigures.Cooling(bench.Minutes(Surroundings.StirredInAir, from, Math.Max(to, bench.Room + 2), bench.Room));
-        var grainy = bench.Melting.Graininess?.Risk is "high" or "possible";
+        var grainy = bench.IsGrainy && to <= bench.StiffensAt + 5;
         pots.Cooling = new CoolingPlan
         {
             Biot = Math.Round(bench.Filled.Biot(Surroundings.StillAir.Value), 2),
@@ -77,7 +83,7 @@ internal static class CoolSteps
                 : "It stays liquid; measure in the middle.",
             Temperature = PlanFigures.Celsius(to, Math.Min(to, pots.StillPours), from),
             Duration = grainy ? pots.Cooling.InColdWater ?? onTheBench : onTheBench,
-            Cautions = grainy && bench.Melting.Graininess is { } risk ? [new StepCaution($"It may turn grainy ({risk.Risk} risk): {risk.Reason}", Evidence.CommonPractice, "trade-practice", null, "meng-2013")] : [],
+            Cautions = grainy ? bench.GraininessCautions : [],
         });
         pots.Now = to;
     }

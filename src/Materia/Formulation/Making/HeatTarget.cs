@@ -23,6 +23,9 @@ internal sealed record HeatTarget(double Temperature, double Cap, string CappedB
     /// <summary>Taken where no melting figure is known [Cel] (common practice).</summary>
     private const double UsualMelt = 70;
 
+    /// <summary>How long it is held after the last piece has gone [min] (common practice).</summary>
+    private const double Holding = 5;
+
     public static HeatTarget Of(Bench bench)
     {
         var melted = bench.Of(ProcessPhase.Melt);
@@ -40,22 +43,28 @@ internal sealed record HeatTarget(double Temperature, double Cap, string CappedB
         var clear = bench.Melting.ClearPoint;
         var floor = bench.IsWatery ? EmulsionHeat : 0;
         var usual = melted.Any(l => l.Traits.MeltingUnknown) || last is null ? UsualMelt : 0;
-        var wanted = Fives(Math.Max(Math.Max(floor, usual), last?.Traits.MeltedFrom + Margin ?? clear?.High + Margin ?? UsualMelt));
+        var stated = melted.Max(l => l.Traits.MeltsAt) ?? 0;
+        var past = last is null ? clear?.High + Margin ?? UsualMelt
+            : last.Traits.MeltsAt >= last.Traits.MeltedFrom + Margin / 2 ? last.Traits.MeltsAt!.Value
+            : last.Traits.MeltedFrom!.Value + Margin;
+        var least = Math.Max(Math.Max(floor, usual), stated);
+        var wanted = Fives(Math.Max(least, past));
         if (wanted <= cap)
         {
-            var why = last is null || usual + floor > 0 && last.Traits.MeltedFrom + Margin < Math.Max(floor, usual)
+            var why = stated > past && stated >= floor
+                ? $"{melted.First(l => l.Traits.MeltsAt == stated).Name} asks for {Words.Celsius(stated)}, which is past the melting of all the rest."
+                : last is null || past < Math.Max(floor, usual)
                 ? bench.IsWatery ? "Hot enough for the emulsifier to melt and for the two phases to meet without solidifying." : "Hot enough for usual fats and waxes; no melting figure is held for all of them."
-                : $"{last.Name} is the last to melt, at {Words.Celsius(last.Traits.MeltedFrom!.Value)}; {Margin:0} °C more clears cold spots.";
+                : $"{last.Name} is the last to melt, at {Words.Celsius(last.Traits.MeltedFrom!.Value)}; a few degrees more clear cold spots.";
             return new(wanted, cap, cappedBy, why, false);
         }
 
-        var dissolved = clear?.High is { } high && bench.Heat.HasCurve ? Math.Min(cap, Fives(high + Margin)) : cap;
         if (clear?.Value > cap)
         {
             bench.Warnings.Add($"It clears only at {Words.Celsius(clear.Value!.Value)}, above the {Words.Celsius(cap)} that {cappedBy} bears: melt the hard materials by themselves first and add it to the cooler melt.");
         }
 
-        return new(dissolved, cap, cappedBy, $"By itself {last?.Name ?? "the melt"} would need {Words.Celsius(wanted)}, and {cappedBy} sets the limit at {Words.Celsius(cap)}; dissolved in the oils it clears sooner.", true);
+        return new(cap, cap, cappedBy, $"{melted.MaxBy(l => Math.Max(l.Traits.MeltsAt ?? 0, l.Traits.MeltedFrom ?? 0))?.Name ?? "The melt"} by itself would want {Words.Celsius(wanted)}, and {cappedBy} sets the limit at {Words.Celsius(cap)}; dissolved in the oils it clears sooner.", true);
     }
 
     private static double Fives(double temperature) => 5 * Math.Ceiling((temperature - 0.5) / 5);
@@ -86,6 +95,6 @@ internal sealed record HeatTarget(double Temperature, double Cap, string CappedB
             Heat = new PlanFigure(Math.Round(heat, 1), Math.Round(0.85 * heat, 1), Math.Round(1.15 * heat, 1), "kJ"),
             Power = power,
         };
-        return (plan, PlanFigures.Time(Math.Max(5, minutes), 0.7, 2) ?? PlanFigures.Usual(60, 30, 240));
+        return (plan, PlanFigures.Time(Math.Max(5, minutes) + Holding, 0.7, 2) ?? PlanFigures.Usual(60, 30, 240));
     }
 }

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Materia.Catalogue;
 using Materia.Chemistry.Materials;
 
@@ -10,11 +9,12 @@ namespace Materia.Formulation.Making;
 /// <param name="FlashPoint">The least flash point [Cel], of what flashes below the heat of a kitchen.</param>
 /// <param name="Bears">The highest temperature that it bears [Cel].</param>
 /// <param name="BestBelow">The temperature below which its note on the phase asks to add it [Cel].</param>
+/// <param name="MeltsAt">The temperature at which its note on the phase asks to melt it [Cel].</param>
 /// <param name="PhaseNote">Its note on the phase.</param>
 /// <param name="Dispersing">Its note on dispersing.</param>
 /// <param name="IsWatery">True for water, plant waters and what is mostly water.</param>
-internal sealed partial record MakingTraits(
-    double? MeltedFrom, bool MeltingUnknown, double? FlashPoint, double? Bears, double? BestBelow, HandlingNote? PhaseNote, HandlingNote? Dispersing, bool IsWatery)
+internal sealed record MakingTraits(
+    double? MeltedFrom, bool MeltingUnknown, double? FlashPoint, double? Bears, double? BestBelow, double? MeltsAt, HandlingNote? PhaseNote, HandlingNote? Dispersing, bool IsWatery)
 {
     /// <summary>Liquids that flash above this are no concern at the temperatures of making [Cel].</summary>
     private const double HarmlessFlash = 120;
@@ -42,7 +42,12 @@ internal sealed partial record MakingTraits(
 
         var notes = line.Parts.Count == 1 ? line.Parts[0].Ingredient.Handling : line.Ingredient.Handling;
         var phase = notes.FirstOrDefault(n => n.Phase is not null);
-        return new MakingTraits(melted, unknown, flash, bears, phase is null ? null : StatedLimit(phase.Text), phase, notes.FirstOrDefault(n => n.Topic == HandlingTopic.Dispersing), water >= MostlyWater);
+        if (phase?.Text is { } said)
+        {
+            bears = Lesser(bears, StatedTemperature.NoMoreThan(said));
+        }
+
+        return new MakingTraits(melted, unknown, flash, bears, phase is null ? null : StatedTemperature.Below(phase.Text), phase is null ? null : StatedTemperature.Melting(phase.Text), phase, notes.FirstOrDefault(n => n.Topic == HandlingTopic.Dispersing), water >= MostlyWater);
     }
 
     /// <summary>Whether all of it is liquid at a temperature, as far as the records tell.</summary>
@@ -52,13 +57,7 @@ internal sealed partial record MakingTraits(
         ingredient.Kind == IngredientKind.Hydrosol || ingredient.InciName() is "Aqua" or "Water" or "AQUA" ? 100
         : StoredFigures.Find(ingredient, Property.WaterContent)?.Central() ?? 0;
 
-    private static double? StatedLimit(string text) =>
-        Below().Match(text) is { Success: true } found ? double.Parse(found.Groups[1].ValueSpan, System.Globalization.CultureInfo.InvariantCulture) : null;
-
     private static double? Greater(double? one, double? other) => one is null || other > one ? other ?? one : one;
 
     private static double? Lesser(double? one, double? other) => one is null || other < one ? other ?? one : one;
-
-    [GeneratedRegex(@"\b(?:[Bb]elow|[Nn]ever above|[Ff]all to) (?:about )?(\d{2}) °C", RegexOptions.CultureInvariant)]
-    private static partial Regex Below();
 }

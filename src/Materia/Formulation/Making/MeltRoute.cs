@@ -1,4 +1,3 @@
-
 namespace Materia.Formulation.Making;
 
 /// <summary>Steps for a formula without water in which something has to be melted.</summary>

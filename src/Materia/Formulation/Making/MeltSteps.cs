@@ -14,13 +14,13 @@ internal static class MeltSteps
         var oils = bench.Of(ProcessPhase.Oil);
         var heating = target.Heating(bench);
         pots.Heating = heating.Plan;
-        var with = target.Together && oils.Count > 0 ? $" with about a third of {Words.Names(oils.Take(1))}, in which they dissolve sooner" : "";
+        var early = target.Together && oils.Count > 0 ? $" If flakes hold out at that heat, do not go hotter: give them a little of the {Words.Names(oils.Take(1))} early, in which they dissolve." : "";
         bench.Add(new ProcessStep
         {
             Phase = MakingStage.Melt,
             Action = solids.Count == 0
                 ? $"Warm the vessel in a water bath to {Words.Celsius(target.Temperature)}."
-                : $"Put {Words.Names(solids)}{with} into the {bench.Making.Vessel.Name} and set it in a water bath on low heat. Stir now and then, bring it to {Words.Celsius(target.Temperature)}, and hold it there for five minutes after the last piece has gone.",
+                : $"Put {Words.Names(solids)} into the {bench.Making.Vessel.Name} and set it in a water bath on low heat. Stir now and then, bring it to {Words.Celsius(target.Temperature)}, and hold it there for five minutes after the last piece has gone.{early}",
             WatchFor = "A wholly clear melt: lift the spatula, and no threads, flakes or cloud run off it. What is left unmelted comes back later as grains.",
             Temperature = PlanFigures.Celsius(target.Temperature, Math.Max(bench.Room, target.Temperature - 5), target.Cap),
             Duration = heating.Duration,

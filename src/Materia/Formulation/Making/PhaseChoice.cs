@@ -50,7 +50,7 @@ internal static class PhaseChoice
         {
             ProcessPhase.Melt => Placed(ProcessPhase.Melt, traits.MeltedFrom is { } melted ? $"It is solid on the bench and wholly melted only at {Number(melted)} °C, so it is melted first." : "It is solid or waxy on the bench, so it is melted with the fats."),
             ProcessPhase.Oil when !traits.IsLiquidAt(kitchen.Room) => Placed(ProcessPhase.Melt, "It dissolves in oil but is solid on the bench, so it goes into the melt."),
-            ProcessPhase.Oil => Placed(ProcessPhase.Oil, kind == IngredientKind.Oil ? "A liquid oil: it needs no heat of its own and goes in after the solids, which spares it." : "It is liquid and dissolves in the oils."),
+            ProcessPhase.Oil => Placed(ProcessPhase.Oil, !kitchen.HasSolids ? "It is liquid as it is and mixes with the other oils." : kind == IngredientKind.Oil ? "A liquid oil: it needs no heat of its own and goes in after the solids, which spares it." : "It is liquid and dissolves in the oils."),
             ProcessPhase.Water => Placed(ProcessPhase.Water, "It dissolves or swells in water, not in fat."),
             ProcessPhase.Powder => Placed(ProcessPhase.Powder, "A powder: it does not dissolve and has to be spread evenly."),
             _ => Placed(ProcessPhase.CoolDown, CoolDownReason(kind, traits)),
@@ -102,4 +102,5 @@ internal static class PhaseChoice
 /// <param name="Room">The temperature of the room [Cel].</param>
 /// <param name="IsWatery">True where it has a water phase.</param>
 /// <param name="HasPlainWater">True where there is water beside plant waters.</param>
-internal sealed record Kitchen(double Room, bool IsWatery, bool HasPlainWater);
+/// <param name="HasSolids">True where something has to be melted.</param>
+internal sealed record Kitchen(double Room, bool IsWatery, bool HasPlainWater, bool HasSolids);

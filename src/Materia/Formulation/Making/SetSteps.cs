@@ -35,7 +35,7 @@ internal static class SetSteps
 
         var filled = new FilledVessel(Jar, volume * 1e-6);
         var minutes = CoolingRun.Minutes(bench.Heat, volume * 0.92, filled, Surroundings.StillAir.Value, Math.Max(at, bench.Room + Near), bench.Room + Near, bench.Room);
-        var grainy = bench.Melting.Graininess?.Risk is "high" or "possible";
+        var grainy = bench.IsGrainy;
         bench.Add(new ProcessStep
         {
             Phase = MakingStage.Set,
@@ -45,6 +45,7 @@ internal static class SetSteps
                     : "Leave the jars open under a cloth, without moving them, until they are cold through; then close, so that no water condenses under the lid. Label with name, date and lot numbers, and judge the hardness only the next day.",
             WatchFor = sets ? "Evenly dull and firm from the rim to the middle; no sand between the fingers after a week." : "It stays as it is after a night in the cold and a day in the warm.",
             Temperature = PlanFigures.Celsius(bench.Room, bench.Room, at),
+            Cautions = sets ? bench.GraininessCautions : [],
             Duration = sets ? PlanFigures.Cooling(minutes) : PlanFigures.Usual(10, 5, 20),
         });
     }

@@ -15,58 +15,81 @@ internal static class Sinking
     /// <summary>Works it out, and says what to do about it.</summary>
     public static string Of(Bench bench, Pots pots, IReadOnlyList<PlacedLine> powders, double at)
     {
-        var flow = bench.Input.Of(ChemistrySections.Flow);
-        if (bench.IsWatery || flow.Viscosity.Count == 0)
+        if (bench.IsWatery || bench.Input.Of(ChemistrySections.Flow).Viscosity.Count == 0)
         {
             return bench.IsWatery ? "A cream that stands holds it up." : "How fast it settles cannot be told, for the viscosity is not known: stir again just before filling.";
         }
 
-        var liquid = Viscosity(flow, at) / (flow.Solids?.RelativeViscosity ?? 1);
-        var stiff = bench.StiffensAt ?? double.NegativeInfinity;
-        var cold = stiff > bench.Room + 1 ? bench.Room : bench.Making.Chill;
-        var minutes = stiff >= at ? 0 : double.IsFinite(stiff) ? bench.Minutes(Surroundings.StillAir, at, stiff, cold) : double.PositiveInfinity;
-        double worst = 0;
-        foreach (var powder in powders)
+        var minutes = UntilSet(bench, at);
+        var plans = Plans(bench, powders, at, minutes);
+        pots.Powders.AddRange(plans);
+        var worst = plans.Count == 0 ? 0 : plans.Max(p => p.Sinks?.Value ?? double.PositiveInfinity);
+        return double.IsPositiveInfinity(worst) ? "Nothing in it sets, so the powder settles on standing: shake or stir before use."
+            : worst < Visible ? "It sets before the powder can sink far."
+            : FormattableString.Invariant($"Left alone, a grain would sink about {worst:0.#} mm before it sets in {Words.Minutes(minutes)}: stir until it thickens.");
+    }
+
+    /// <summary>Whether a powder stirred in at this temperature would be seen to sink before the batch sets.</summary>
+    public static bool Shows(Bench bench, IReadOnlyList<PlacedLine> powders, double at) =>
+        !bench.IsWatery && bench.Input.Of(ChemistrySections.Flow).Viscosity.Count > 0
+        && Plans(bench, powders, at, UntilSet(bench, at)).Exists(p => !(p.Sinks?.Value < Visible));
+
+    private static double UntilSet(Bench bench, double at)
+    {
+        if (bench.StiffensAt is not { } stiff)
         {
-            if (powder.Line.Parts.Count != 1 || MaterialIndex.For(bench.Input.Release).Find(powder.Line.Parts[0].Ingredient).Density is not { } density)
+            return double.PositiveInfinity;
+        }
+
+        var cold = stiff > bench.Room + 1 ? bench.Room : bench.Making.Chill;
+        return stiff >= at ? 0 : bench.Minutes(Surroundings.StillAir, at, stiff, cold);
+    }
+
+    private static List<PowderPlan> Plans(Bench bench, IReadOnlyList<PlacedLine> powders, double at, double minutes)
+    {
+        var flow = bench.Input.Of(ChemistrySections.Flow);
+        var liquid = Viscosity(flow, at) / (flow.Solids?.RelativeViscosity ?? 1);
+        var around = Around(bench, at);
+        var plans = new List<PowderPlan>();
+        foreach (var powder in powders.Where(p => p.Line.Parts.Count == 1))
+        {
+            var ingredient = powder.Line.Parts[0].Ingredient;
+            if (MaterialIndex.For(bench.Input.Release).Find(ingredient).Density is not { } density)
             {
                 continue;
             }
 
-            var size = GrainSizes.Of(powder.Line.Parts[0].Ingredient);
+            var size = GrainSizes.Of(ingredient);
             bench.Figures.Add(size);
-            double Speed(double um) => StokesSettling.Velocity(um, density.At(at).Value, Around(bench, at), liquid);
-            var distance = Speed(size.Value) * 60_000 * minutes;
-            worst = double.IsFinite(distance) ? Math.Max(worst, distance) : double.PositiveInfinity;
-            pots.Powders.Add(new PowderPlan
+            double Speed(double um) => StokesSettling.Velocity(um, density.At(at).Value, around, liquid);
+            double Sinks(double um) => Math.Round(Math.Clamp(Speed(um) * 60_000 * minutes, 0, 1000 * bench.Filled.Depth), 2);
+            plans.Add(new PowderPlan
             {
                 Ingredient = powder.Line.IsOwn ? null : powder.Line.Material,
                 Own = powder.Line.IsOwn ? powder.Line.Material : null,
                 Temperature = Math.Round(at),
-                Viscosity = liquid,
-                Velocity = Speed(size.Value) * 3_600_000,
-                Sinks = double.IsFinite(distance) ? new PlanFigure(distance, Speed(size.Low) * 60_000 * minutes, Speed(size.High) * 60_000 * minutes, "mm") : null,
+                Viscosity = Math.Round(liquid, 1),
+                Velocity = Math.Round(Speed(size.Value) * 3_600_000, 3),
+                Sinks = double.IsFinite(minutes) ? new PlanFigure(Sinks(size.Value), Sinks(size.Low), Sinks(size.High), "mm") : null,
             });
         }
 
-        return double.IsPositiveInfinity(worst) ? "Nothing in it sets, so the powder settles on standing: shake or stir before use."
-            : worst < Visible ? "It sets before the powder can sink far."
-            : System.FormattableString.Invariant($"Left alone, a grain would sink about {worst:0.#} mm before it sets in {Words.Minutes(minutes)}: stir until it thickens.");
+        return plans;
     }
 
-    /// <summary>Between listed temperatures the logarithm of the viscosity runs straight; below the coolest listed one it is at least that.</summary>
+    /// <summary>The logarithm of the viscosity runs straight between listed temperatures, and on below the coolest one, where the curve still says liquid.</summary>
     private static double Viscosity(BlendFlow flow, double temperature)
     {
         var values = flow.Viscosity;
-        var i = 0;
-        while (i < values.Count - 1 && values[i + 1].Temperature < temperature)
+        if (values.Count == 1 || temperature >= values[^1].Temperature)
         {
-            i++;
+            return values[^1].Value;
         }
 
-        if (temperature <= values[0].Temperature || i == values.Count - 1)
+        var i = 0;
+        while (i < values.Count - 2 && values[i + 1].Temperature < temperature)
         {
-            return temperature <= values[0].Temperature ? values[0].Value : values[^1].Value;
+            i++;
         }
 
         var part = (temperature - values[i].Temperature) / (values[i + 1].Temperature - values[i].Temperature);

@@ -56,10 +56,11 @@ internal static class WhipSteps
             Phase = MakingStage.Chill,
             Action = cold
                 ? $"Cover the bowl and leave it on the bench until the middle is at {Words.Celsius(to)}; no fridge is needed. Stir and scrape down the wall every ten minutes."
-                : $"Cover the bowl and put it into the fridge at {Words.Celsius(bench.Making.Chill)} until the middle is at {Words.Celsius(to)}. Every ten minutes scrape the set rim into the middle and stir, or the wall is hard while the core still runs.",
+                : $"{(bench.IsGrainy && bench.StiffensAt < from ? $"Set the bowl in cold water and stir, scraping the wall, until it clouds at about {Words.Celsius(bench.StiffensAt.Value)}: slow cooling grows grains. Then cover" : "Cover")} the bowl and put it into the fridge at {Words.Celsius(bench.Making.Chill)} until the middle is at {Words.Celsius(to)}. Every ten minutes scrape the set rim into the middle and stir, or the wall is hard while the core still runs.",
             WatchFor = "Opaque, like soft butter: a finger leaves a dent that stays. Hard to the spoon means too far: let it stand on the bench for a while.",
             Temperature = PlanFigures.Celsius(to, window?.From ?? to, window?.To ?? to),
             Duration = duration,
+            Cautions = bench.GraininessCautions,
         });
         pots.Now = to;
     }

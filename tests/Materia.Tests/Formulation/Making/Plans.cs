@@ -19,7 +19,7 @@ internal static class Plans
 
     public const string WaxBalm = """
         { "title": "Firm balm", "lines": [ { "ingredient": "beeswax", "percent": 22 }, { "ingredient": "shea-butter", "percent": 25 }, { "ingredient": "lavender-oil", "percent": 1 },
-                     { "ingredient": "mixed-tocopherols", "percent": 0.5 }, { "ingredient": "almond-oil", "balance": true } ],
+                     { "ingredient": "mixed-tocopherols", "percent": 0.5 }, { "ingredient": "sweet-almond-oil", "balance": true } ],
           "batch": { "mass": 300, "unit": "g", "jars": 6, "jarVolume": 50 } }
         """;
 
