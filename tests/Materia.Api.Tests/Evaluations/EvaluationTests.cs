@@ -9,7 +9,7 @@ public abstract class EvaluationTests(ServedApi api)
 {
     private static readonly string[] Sections =
         ["formula", "fattyAcids", "iodineValue", "saponificationValue", "melting", "density", "flow", "oxidation", "emulsion", "preservation",
-        "limits", "allergens", "compositionGaps", "declaration", "naturalOrigin", "batch", "cost", "cautions", "directions", "coverage"];
+        "limits", "allergens", "compositionGaps", "declaration", "naturalOrigin", "process", "batch", "cost", "cautions", "directions", "coverage"];
 
     [Fact]
     public async Task Post_DocumentedExample_GivesEverySection()
@@ -89,8 +89,26 @@ public abstract class EvaluationTests(ServedApi api)
     }
 
     [Fact]
-    public async Task Post_WithoutExplain_GivesNoSteps() =>
-        (await api.Client.EvaluateAsync(EvaluationExample.Formula)).ToJsonString().ShouldNotContain("\"steps\"");
+    public async Task Post_WithoutExplain_GivesNoSteps()
+    {
+        var evaluation = await api.Client.EvaluateAsync(EvaluationExample.Formula);
+
+        // The steps of making are the result itself, not how it came about.
+        evaluation.Remove("process").ShouldBeTrue();
+        evaluation.ToJsonString().ShouldNotContain("\"steps\"");
+    }
+
+    [Fact]
+    public async Task Post_Making_GivesNumberedStepsWithSources()
+    {
+        var process = (await api.Client.EvaluateAsync(EvaluationExample.Formula, "?sections=process"))["process"]!;
+        var steps = process["steps"]!.AsArray();
+
+        steps.Select(s => s!["number"]!.GetValue<int>()).ShouldBe(Enumerable.Range(1, steps.Count));
+        steps.SelectMany(s => s!["ingredients"]!.AsArray()).Select(i => i!["line"]!.GetValue<int>()).Order().ShouldBe(Enumerable.Range(0, 6));
+        steps.ShouldAllBe(s => s!["watchFor"] != null && s["source"] != null && s["evidence"] != null);
+        process["heating"]!["power"]!.GetValue<double>().ShouldBe(500);
+    }
 
     // Triolein takes up 86.0 g of iodine per 100 g: the factor of AOCS Cd 1c-85 for bound oleic acid is 0.860, printed to three places.
     [Fact]

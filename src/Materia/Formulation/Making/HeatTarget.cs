@@ -35,7 +35,7 @@ internal sealed record HeatTarget(double Temperature, double Cap, string CappedB
         {
             if (line.Traits.Bears is { } bears && bears < cap)
             {
-                (cap, cappedBy) = (bears, line.Name);
+                (cap, cappedBy) = (Math.Max(bench.Room, bears), line.Name);
             }
         }
 
@@ -48,10 +48,10 @@ internal sealed record HeatTarget(double Temperature, double Cap, string CappedB
             : last.Traits.MeltsAt >= last.Traits.MeltedFrom + Margin / 2 ? last.Traits.MeltsAt!.Value
             : last.Traits.MeltedFrom!.Value + Margin;
         var least = Math.Max(Math.Max(floor, usual), stated);
-        var wanted = Fives(Math.Max(least, past));
+        var wanted = Fives(Math.Max(bench.Room, Math.Max(least, past)));
         if (wanted <= cap)
         {
-            var why = stated > past && stated >= floor
+            var why = stated > 0 && stated > past && stated >= Math.Max(floor, usual)
                 ? $"{melted.First(l => l.Traits.MeltsAt == stated).Name} asks for {Words.Celsius(stated)}, which is past the melting of all the rest."
                 : last is null || past < Math.Max(floor, usual)
                 ? bench.IsWatery ? "Hot enough for the emulsifier to melt and for the two phases to meet without solidifying." : "Hot enough for usual fats and waxes; no melting figure is held for all of them."
