@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using System.Xml.Linq;
 using ScottPlot;
 
 namespace Materia.Api.Figures;
@@ -26,12 +25,9 @@ internal static partial class FigureCanvas
     /// <summary>The colour of guide lines and notes.</summary>
     public static readonly Color Guide = Color.FromHex("#5c4a32");
 
-    // What viewers without it fall back on is about as wide.
-    private const string Family = "DejaVu Sans";
-    private const string WrittenFamily = "DejaVu Sans, Verdana, sans-serif";
     private const float TextSize = 14;
 
-    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+    static FigureCanvas() => FigureFont.Register();
 
     /// <summary>An empty plot with its labels.</summary>
     /// <param name="title">What it shows.</param>
@@ -40,7 +36,7 @@ internal static partial class FigureCanvas
     public static Plot New(string title, string across, string up)
     {
         var plot = new Plot();
-        plot.Font.Set(Family);
+        plot.Font.Set(FigureFont.Family);
         plot.Title(title, 17);
         plot.XLabel(across, TextSize);
         plot.YLabel(up, TextSize);
@@ -57,34 +53,21 @@ internal static partial class FigureCanvas
         var text = plot.Add.Text(note, across, top);
         text.LabelFontColor = Guide;
         text.LabelFontSize = TextSize - 2;
-        text.LabelFontName = Family;
+        text.LabelFontName = FigureFont.Family;
         text.OffsetX = 4;
     }
 
-    /// <summary>The plot as an SVG document with a name and a description for those who do not see it.</summary>
-    public static string ToSvg(Plot plot, string title, string description)
+    /// <summary>The plot as an SVG document with a name and a description for those who do not see it; the same bytes each time.</summary>
+    public static string ToSvg(Plot plot, string name, string title, string description)
     {
-        var document = XDocument.Parse(plot.GetSvgXml(Width, Height));
-        var root = document.Root!;
-        root.SetAttributeValue("viewBox", FormattableString.Invariant($"0 0 {Width} {Height}"));
-        root.SetAttributeValue("role", "img");
-        root.SetAttributeValue("aria-label", title);
-        root.AddFirst(new XElement(Svg + "title", title), new XElement(Svg + "desc", description));
-        foreach (var text in root.Descendants(Svg + "text"))
-        {
-            // The place of every letter fits only the font that it was measured with; the place of the first fits any.
-            text.SetAttributeValue("x", First(text.Attribute("x")));
-            text.SetAttributeValue("y", First(text.Attribute("y")));
-            text.SetAttributeValue("font-family", WrittenFamily);
-            text.Value = text.Value.Trim();
-        }
-
-        return root.ToString(SaveOptions.DisableFormatting);
+        var words = Prepare(plot);
+        return SvgDrawing.Finish(plot.GetSvgXml(Width, Height), name, title, description, words);
     }
 
     /// <summary>The plot as a PNG, twice as fine as its size for print.</summary>
     public static byte[] ToPng(Plot plot)
     {
+        Prepare(plot);
         plot.ScaleFactor = 2;
         return plot.GetImageBytes(2 * Width, 2 * Height, ImageFormat.Png);
     }
@@ -102,7 +85,11 @@ internal static partial class FigureCanvas
         return single.Length <= most ? single : string.Concat(single.AsSpan(0, most - 1).TrimEnd(), "…");
     }
 
-    private static string? First(XAttribute? list) => list?.Value.Split(',', 2)[0].Trim();
+    private static FigureWords Prepare(Plot plot)
+    {
+        FigureLayout.Settle(plot);
+        return FigureWords.Box(plot);
+    }
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

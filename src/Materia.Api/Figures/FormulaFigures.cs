@@ -26,7 +26,7 @@ public static class FormulaFigures
         ArgumentNullException.ThrowIfNull(figure);
         var title = Title(figure, evaluation);
         using var plot = figure.Draw(evaluation, title);
-        return plot is null ? null : FigureCanvas.ToSvg(plot, title, FigureCanvas.Safe(figure.Describe(evaluation), int.MaxValue));
+        return plot is null ? null : FigureCanvas.ToSvg(plot, figure.Name, title, FigureCanvas.Safe(figure.Describe(evaluation), int.MaxValue));
     }
 
     /// <summary>The figure as a PNG; <see langword="null"/> where the evaluation has nothing to draw.</summary>

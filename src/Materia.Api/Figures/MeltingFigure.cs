@@ -37,6 +37,7 @@ internal static class MeltingFigure
         FigureCanvas.GuideAt(plot, Room, Top, "room");
         FigureCanvas.GuideAt(plot, Skin, Top, "skin");
         plot.Axes.SetLimits(across[0], across[^1], 0, Top);
+        TextureKey.Add(plot, melting, end);
         return plot;
     }
 
