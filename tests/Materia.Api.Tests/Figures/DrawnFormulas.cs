@@ -33,7 +33,7 @@ internal static class DrawnFormulas
                 },
                 Percent = 10,
             },
-            new() { Ingredient = "lavender-essential-oil", Percent = 0.5m },
+            new() { Ingredient = "lavender-oil-french-population", Percent = 0.5m },
             new() { Ingredient = "sunflower-oil", Balance = true },
         ],
     });
