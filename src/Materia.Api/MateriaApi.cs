@@ -100,6 +100,7 @@ public static class MateriaApi
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
         v1.MapIngredients();
         v1.MapSubstitutes();
+        v1.MapIngredientFigures();
         v1.MapSuggestions();
         v1.MapEvaluations();
         v1.MapMatches();

@@ -1,3 +1,4 @@
+using Materia.Api.Documents;
 using Materia.Api.Evaluations.Reading;
 using Materia.Api.Http;
 using Materia.Api.Serving;
@@ -6,7 +7,7 @@ using Materia.Chemistry;
 using Materia.Chemistry.Melting;
 using Materia.Formulation;
 using Materia.Formulation.Sections;
-using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.Net.Http.Headers;
 
 namespace Materia.Api.Evaluations;
 
@@ -62,8 +63,10 @@ public static class EvaluationEndpoints
                 "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, weights and cost of the batch, directions for use, and how much of the formula each result rests on. " +
                 "A line's amount is its percent, or on every line a mass with its unit, or on one line balance: true. A line names an ingredient of the catalogue, or describes the maker's own material under own. " +
                 "Each computed figure has a value with low and high, the key of its method, its coverage and warnings; what cannot be computed says why under absent. " +
+                "With Accept: text/html or text/markdown it answers with a batch sheet to print or a handout for teaching (document), with text/csv the lines for a spreadsheet, with image/svg+xml or image/png a figure (figure). " +
                 "The figures are a drafting aid: before a product is sold, have a qualified safety assessor judge it.")
-            .WithQuery(Sections, Explain, Model, ExplainAt, AsOf)
+            .WithQuery(Sections, Explain, Model, ExplainAt, AsOf, EvaluationForm.Document, EvaluationForm.Figure)
+            .WithMetadata(new OfferedTypes(EvaluationForm.Types))
             .Accepts<Formula>("application/json")
             .Produces<Evaluation>()
             .ProducesProblem(StatusCodes.Status413PayloadTooLarge)
@@ -74,10 +77,12 @@ public static class EvaluationEndpoints
         return routes;
     }
 
-    private static async Task<Results<JsonHttpResult<Evaluation>, ProblemHttpResult>> EvaluateAsync(HttpContext context, ServedRelease served, TimeProvider time)
+    private static async Task<IResult> EvaluateAsync(HttpContext context, ServedRelease served, TimeProvider time)
     {
         var queryFaults = new RequestFaults();
-        var options = Options(new QueryReader(context.Request.Query, queryFaults), queryFaults, DateOnly.FromDateTime(time.GetUtcNow().UtcDateTime));
+        var query = new QueryReader(context.Request.Query, queryFaults);
+        var options = Options(query, queryFaults, DateOnly.FromDateTime(time.GetUtcNow().UtcDateTime));
+        var form = EvaluationForm.Read(MediaTypes.Choose(context.Request.Headers.Accept, EvaluationForm.Types)!, query, options);
         if (queryFaults.Any)
         {
             return Problems.InvalidRequest(queryFaults);
@@ -95,9 +100,14 @@ public static class EvaluationEndpoints
         }
 
         var normalisation = NormalisedFormula.Create(formula, served.Release);
-        return normalisation.Formula is { } normalised
-            ? TypedResults.Json(Evaluator.Evaluate(normalised, served.Release, options), EvaluationJson.Options)
-            : Problems.Unprocessable(FormulaProblem.Of(normalisation.Faults, served.Index));
+        if (normalisation.Formula is not { } normalised)
+        {
+            return Problems.Unprocessable(FormulaProblem.Of(normalisation.Faults, served.Index));
+        }
+
+        context.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Accept);
+        var evaluation = Evaluator.Evaluate(normalised, served.Release, form?.Options ?? options);
+        return form is null ? TypedResults.Json(evaluation, EvaluationJson.Options) : form.Value.Write(evaluation, served.Release);
     }
 
     private static EvaluationOptions Options(QueryReader query, RequestFaults faults, DateOnly today)

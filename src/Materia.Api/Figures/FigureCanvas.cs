@@ -1,5 +1,4 @@
-using System.Text;
-using System.Text.RegularExpressions;
+using Materia.Api.Documents;
 using ScottPlot;
 
 namespace Materia.Api.Figures;
@@ -8,7 +7,7 @@ namespace Materia.Api.Figures;
 /// How figures look: dark lines on white, told apart by shape and label rather than by colour, so that they can be read in grey and in
 /// print; and how they are written out.
 /// </summary>
-internal static partial class FigureCanvas
+internal static class FigureCanvas
 {
     /// <summary>The width [px].</summary>
     public const int Width = 720;
@@ -72,17 +71,18 @@ internal static partial class FigureCanvas
         return plot.GetImageBytes(2 * Width, 2 * Height, ImageFormat.Png);
     }
 
-    /// <summary>What can stand in a title or label: control characters would break the document.</summary>
+    /// <summary>A text of somebody's as it can stand in a figure, shortened to <paramref name="most"/> characters.</summary>
     public static string Safe(string text, int most)
     {
-        var clean = new StringBuilder(text.Length);
-        foreach (var rune in text.EnumerateRunes())
+        var single = PaperText.OneLine(text);
+        if (single.Length <= most)
         {
-            clean.Append(Rune.IsControl(rune) || rune.Value is 0xFFFE or 0xFFFF ? " " : rune.ToString());
+            return single;
         }
 
-        var single = Spaces().Replace(clean.ToString(), " ").Trim();
-        return single.Length <= most ? single : string.Concat(single.AsSpan(0, most - 1).TrimEnd(), "…");
+        // Half a character, as a cut inside a pair of surrogates would leave, can stand in no document.
+        var kept = char.IsHighSurrogate(single[most - 2]) ? most - 2 : most - 1;
+        return string.Concat(single.AsSpan(0, kept).TrimEnd(), "…");
     }
 
     private static FigureWords Prepare(Plot plot)
@@ -90,7 +90,4 @@ internal static partial class FigureCanvas
         FigureLayout.Settle(plot);
         return FigureWords.Box(plot);
     }
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Spaces();
 }

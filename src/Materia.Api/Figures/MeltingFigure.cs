@@ -11,6 +11,7 @@ internal static class MeltingFigure
     private const double Room = 20;
     private const double Skin = 32;
     private const double Top = 100;
+    private const double Notes = 97;
 
     // What is clear below this leaves the rest of the axis empty.
     private const double LeastEnd = 50;
@@ -34,8 +35,8 @@ internal static class MeltingFigure
         band.LineWidth = 0;
         var line = plot.Add.ScatterLine(across, [.. shown.Select(p => p.Percent)], FigureCanvas.Ink);
         line.LineWidth = 2.5f;
-        FigureCanvas.GuideAt(plot, Room, Top, "room");
-        FigureCanvas.GuideAt(plot, Skin, Top, "skin");
+        FigureCanvas.GuideAt(plot, Room, Notes, "room");
+        FigureCanvas.GuideAt(plot, Skin, Notes, "skin");
         plot.Axes.SetLimits(across[0], across[^1], 0, Top);
         TextureKey.Add(plot, melting, end);
         return plot;

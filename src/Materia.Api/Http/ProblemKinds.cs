@@ -25,9 +25,9 @@ public static class ProblemKinds
 
     /// <summary>The caller accepts no form that the service can give.</summary>
     public static ProblemKind NotAcceptable { get; } = new(
-        "not-acceptable", 406, "The answer comes only as JSON.",
-        "The Accept header rules out application/json.",
-        "Send Accept: application/json, or leave the header out.");
+        "not-acceptable", 406, "The answer does not come in that form.",
+        "The Accept header rules out every form in which this call answers; most answer as application/json only.",
+        "Send a form that the detail names as Accept, or leave the header out.");
 
     /// <summary>The body is larger than the service takes.</summary>
     public static ProblemKind TooLarge { get; } = new(

@@ -19,6 +19,11 @@ public static class Problems
     public static ProblemHttpResult Unprocessable(RequestFaults faults) =>
         Of(ProblemKinds.Unprocessable, faults.Summary(), faults);
 
+    /// <summary>422 with one fault.</summary>
+    /// <param name="key">A JSON Pointer, or <c>?name</c> of a query parameter.</param>
+    /// <param name="message">What is wrong and what to send instead.</param>
+    public static ProblemHttpResult Unprocessable(string key, string message) => Unprocessable(One(key, message));
+
     /// <summary>404: no such thing in the catalogue.</summary>
     /// <param name="detail">What was looked for, and the nearest that exists.</param>
     public static ProblemHttpResult NotFound(string detail) => Of(ProblemKinds.NotFound, detail);

@@ -79,6 +79,24 @@ public sealed class QueryReader(IQueryCollection query, RequestFaults faults)
         return null;
     }
 
+    /// <summary>The value, one of <paramref name="words"/>; <see langword="null"/> where it is left out or, with a fault, none of them.</summary>
+    public string? OneOf(string name, IReadOnlyList<string> words)
+    {
+        if (Text(name) is not { } word)
+        {
+            return null;
+        }
+
+        if (words.Contains(word, StringComparer.Ordinal))
+        {
+            return word;
+        }
+
+        var nearest = NearestWord.Of(word, words) is { } known ? $" Did you mean {known}?" : string.Empty;
+        faults.Add("?" + name, $"There is no {name} '{(word.Length <= 40 ? word : word[..40] + "...")}'.{nearest} It is one of {string.Join(", ", words)}.");
+        return null;
+    }
+
     /// <summary>The values of a parameter whose values are a closed list of words.</summary>
     /// <typeparam name="T">The words' enumeration.</typeparam>
     public IReadOnlyList<T> Words<T>(string name)

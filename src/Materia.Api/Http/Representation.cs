@@ -3,10 +3,11 @@ using Microsoft.Net.Http.Headers;
 namespace Materia.Api.Http;
 
 /// <summary>The bytes of one answer in each coding, encoded when first asked for, with their entity tags.</summary>
-/// <param name="json">The JSON in UTF-8.</param>
+/// <param name="body">The bytes: UTF-8 text of the media type.</param>
 /// <param name="tags">The entity tags.</param>
 /// <param name="cacheControl">The <c>Cache-Control</c> header.</param>
-public sealed class Representation(byte[] json, EntityTags tags, string cacheControl)
+/// <param name="mediaType">The <c>Content-Type</c> header.</param>
+public sealed class Representation(byte[] body, EntityTags tags, string cacheControl, string mediaType = "application/json")
 {
     /// <summary>Below this size [byte] a coding saves less than its header costs.</summary>
     private const int SmallestEncoded = 1000;
@@ -17,7 +18,7 @@ public sealed class Representation(byte[] json, EntityTags tags, string cacheCon
     public Task WriteAsync(HttpContext context)
     {
         var (request, response) = (context.Request.Headers, context.Response);
-        var coding = json.Length < SmallestEncoded ? ContentCoding.Identity : ContentCoding.Choose(request.AcceptEncoding);
+        var coding = body.Length < SmallestEncoded ? ContentCoding.Identity : ContentCoding.Choose(request.AcceptEncoding);
         var tag = tags.Of(coding);
         response.Headers.CacheControl = cacheControl;
         response.Headers.Vary = "Accept, Accept-Encoding";
@@ -30,7 +31,7 @@ public sealed class Representation(byte[] json, EntityTags tags, string cacheCon
 
         var bytes = Bytes(coding);
         response.Headers.ETag = tag;
-        response.ContentType = "application/json";
+        response.ContentType = mediaType;
         response.ContentLength = bytes.Length;
         if (coding.Name is { } name)
         {
@@ -44,11 +45,11 @@ public sealed class Representation(byte[] json, EntityTags tags, string cacheCon
     {
         if (ReferenceEquals(coding, ContentCoding.Identity))
         {
-            return json;
+            return body;
         }
 
         // Two requests may encode at the same moment; both make the same bytes.
         ref var slot = ref encoded[ReferenceEquals(coding, ContentCoding.Brotli) ? 0 : 1];
-        return slot ??= coding.Encode(json);
+        return slot ??= coding.Encode(body);
     }
 }

@@ -1,11 +1,9 @@
 using Materia.Api.Serving;
-using Microsoft.Extensions.Primitives;
-using Microsoft.Net.Http.Headers;
 
 namespace Materia.Api.Http;
 
 /// <summary>
-/// What every call under <c>/v1</c> asks of a request before its own code runs: that the caller takes JSON, and that each query
+/// What every call under <c>/v1</c> asks of a request before its own code runs: that the caller takes what the call can give, and that each query
 /// parameter is one the call knows. Runs after routing.
 /// </summary>
 public sealed class RequestChecks(RequestDelegate next)
@@ -20,9 +18,10 @@ public sealed class RequestChecks(RequestDelegate next)
             return next(context);
         }
 
-        if (!TakesJson(context.Request.Headers.Accept))
+        var offered = (endpoint.Metadata.GetMetadata<OfferedTypes>() ?? OfferedTypes.Json).Types;
+        if (MediaTypes.Choose(context.Request.Headers.Accept, offered) is null)
         {
-            return ProblemWriter.WriteAsync(context, Problems.Details(ProblemKinds.NotAcceptable));
+            return ProblemWriter.WriteAsync(context, Problems.Details(ProblemKinds.NotAcceptable, $"This call answers as {string.Join(", ", offered)}. Send one of these as Accept, or leave the header out."));
         }
 
         if (!context.Request.QueryString.HasValue)
@@ -49,32 +48,4 @@ public sealed class RequestChecks(RequestDelegate next)
         NearestWord.Of(name, accepted.Parameters.Select(p => p.Name)) is { } nearest ? $"Did you mean '{nearest}'?"
         : accepted.Parameters.Count == 0 ? "This call takes none; leave it out."
         : $"This call takes {string.Join(", ", accepted.Parameters.Select(p => p.Name))}.";
-
-    private static bool TakesJson(StringValues accept)
-    {
-        if (accept.Count == 0 || accept is ["*/*"] or ["application/json"])
-        {
-            return true;
-        }
-
-        if (!MediaTypeHeaderValue.TryParseList(accept, out var ranges))
-        {
-            return true;
-        }
-
-        // The most specific range decides (RFC 9110 section 12.5.1): exact, then application/*, then */*.
-        var best = ranges
-            .Where(range => Specificity(range) > 0)
-            .OrderByDescending(Specificity)
-            .FirstOrDefault();
-        return best is not null && best.Quality is not 0;
-    }
-
-    private static int Specificity(MediaTypeHeaderValue range) => range.MediaType.Value?.ToLowerInvariant() switch
-    {
-        "application/json" => 3,
-        "application/*" => 2,
-        "*/*" => 1,
-        _ => 0,
-    };
 }

@@ -88,7 +88,10 @@ public sealed class OperationDescription : IOpenApiOperationTransformer
         var (places, values) = (template.Split('/'), urls[0].Split('?')[0].Split('/'));
         foreach (var parameter in operation.Parameters!.OfType<OpenApiParameter>().Where(p => p.In == ParameterLocation.Path))
         {
-            parameter.Example = values[Array.IndexOf(places, "{" + parameter.Name + "}")];
+            // A segment may go on after the parameter, as in {name}.svg.
+            var written = "{" + parameter.Name + "}";
+            var place = Array.FindIndex(places, p => p.StartsWith(written, StringComparison.Ordinal));
+            parameter.Example = values[place][..^(places[place].Length - written.Length)];
         }
     }
 

@@ -71,8 +71,9 @@ public sealed class ServedRelease
 
     /// <summary>Makes the answer at <paramref name="url"/>. Release, inventory, build and URL decide every byte of a read, so they make its entity tag.</summary>
     /// <param name="url">Path and query as they were asked for.</param>
-    /// <param name="json">The JSON in UTF-8.</param>
-    public Representation Represent(string url, byte[] json) => new(json, new EntityTags(TagStem(url)), cacheControl);
+    /// <param name="body">The text in UTF-8.</param>
+    /// <param name="mediaType">What it is.</param>
+    public Representation Represent(string url, byte[] body, string mediaType = "application/json") => new(body, new EntityTags(TagStem(url)), cacheControl, mediaType);
 
     private string TagStem(string url)
     {

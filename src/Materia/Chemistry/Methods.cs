@@ -9,7 +9,7 @@ public static class Methods
 {
     /// <summary>The methods by id.</summary>
     public static FrozenDictionary<string, Method> All { get; } =
-        new[] { CompositionMethods.All, TitrationMethods.All, DensityMethods.All, MeltingMethods.All, FlowMethods.All, OxidationMethods.All, PreservationMethods.All, EmulsionMethods.All }
+        new[] { CompositionMethods.All, TitrationMethods.All, DensityMethods.All, MeltingMethods.All, FlowMethods.All, OxidationMethods.All, PreservationMethods.All, EmulsionMethods.All, HeatingMethods.All }
             .SelectMany(m => m)
             .ToFrozenDictionary(m => m.Id, StringComparer.Ordinal);
 }

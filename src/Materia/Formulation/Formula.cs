@@ -34,6 +34,9 @@ public sealed record Formula
 
     /// <summary>The pH of the finished product, measured; it decides how well acids preserve.</summary>
     public MeasuredPh? Ph { get; init; }
+
+    /// <summary>What it is made with and where, for the plan of making.</summary>
+    public FormulaMaking? Making { get; init; }
 }
 
 /// <summary>A measured pH: one value, or the range that the product is held in.</summary>

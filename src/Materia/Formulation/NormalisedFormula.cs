@@ -3,6 +3,7 @@ using Materia.Chemistry;
 using Materia.Chemistry.Preserving;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Costs;
+using Materia.Formulation.Making;
 using Materia.Formulation.Normalising;
 using Materia.Formulation.Sections;
 using Materia.Regulation;
@@ -15,7 +16,7 @@ public sealed class NormalisedFormula
     /// <summary>The most lines that a formula may have.</summary>
     public const int MostLines = 200;
 
-    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, NormalisedPrices? prices, IReadOnlyList<string> notes)
+    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, NormalisedPrices? prices, NormalisedMaking making, IReadOnlyList<string> notes)
     {
         Title = submitted.Title;
         Use = submitted.Use is null ? null : release.FindUse(submitted.Use);
@@ -25,6 +26,7 @@ public sealed class NormalisedFormula
         Prices = prices;
         OverrunPercent = submitted.Whip?.OverrunPercent;
         Ph = submitted.Ph is { } ph ? PhRange.Of(ph.Value, ph.Low, ph.High) : null;
+        Making = making;
         Notes = notes;
     }
 
@@ -52,6 +54,9 @@ public sealed class NormalisedFormula
     /// <summary>The measured pH, where it was given.</summary>
     public PhRange? Ph { get; }
 
+    /// <summary>What it is made with and where.</summary>
+    public NormalisedMaking Making { get; }
+
     /// <summary>What was taken otherwise than it was written, in sentences.</summary>
     public IReadOnlyList<string> Notes { get; }
 
@@ -77,6 +82,7 @@ public sealed class NormalisedFormula
         var percentages = LineAmounts.Percentages(formula.Lines, faults, notes);
         var batch = BatchRules.Check(formula.Batch, faults, notes);
         var prices = new PriceRules(release, faults).Check(formula);
+        var making = MakingRules.Check(formula.Making, faults);
         if (faults.Any || percentages is null)
         {
             return new Normalisation(null, faults.All);
@@ -88,7 +94,7 @@ public sealed class NormalisedFormula
             notes.Add($"\"{twice.Key}\" stands on {twice.Value} lines; results count them together.");
         }
 
-        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, prices, notes), []);
+        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, prices, making, notes), []);
     }
 
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>

@@ -85,6 +85,18 @@ public sealed class FormulaFigureTests
     }
 
     [Fact]
+    public void Svg_LongTitleOfPictures_IsCutBetweenCharacters()
+    {
+        // Each picture is a pair of surrogates; one of the two titles is cut where the other has the middle of a pair.
+        foreach (var title in new[] { string.Concat(Enumerable.Repeat("🫒", 40)), "a" + string.Concat(Enumerable.Repeat("🫒", 40)) })
+        {
+            var shown = Drawn("melting", DrawnFormulas.Mask(title)).Element(Svg + "title")!.Value;
+
+            shown.ShouldEndWith("🫒…");
+        }
+    }
+
+    [Fact]
     public void Svg_Melting_SaysHowItFeels()
     {
         var evaluation = DrawnFormulas.Mask();

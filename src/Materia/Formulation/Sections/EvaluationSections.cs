@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Costs;
 using Materia.Formulation.Directing;
+using Materia.Formulation.Making;
 
 namespace Materia.Formulation.Sections;
 
@@ -26,6 +27,7 @@ public static class EvaluationSections
         RegulationSections.Gaps,
         ProductSections.Declaration,
         ProductSections.NaturalOrigin,
+        ProcessPlan.Section,
         BatchPlan.Section,
         ProductCost.Section,
         ProductSections.Cautions,
