@@ -1,4 +1,3 @@
-using System.Xml.Linq;
 using Materia.Api.Documents;
 using ScottPlot;
 
@@ -25,12 +24,9 @@ internal static class FigureCanvas
     /// <summary>The colour of guide lines and notes.</summary>
     public static readonly Color Guide = Color.FromHex("#5c4a32");
 
-    // What viewers without it fall back on is about as wide.
-    private const string Family = "DejaVu Sans";
-    private const string WrittenFamily = "DejaVu Sans, Verdana, sans-serif";
     private const float TextSize = 14;
 
-    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+    static FigureCanvas() => FigureFont.Register();
 
     /// <summary>An empty plot with its labels.</summary>
     /// <param name="title">What it shows.</param>
@@ -39,7 +35,7 @@ internal static class FigureCanvas
     public static Plot New(string title, string across, string up)
     {
         var plot = new Plot();
-        plot.Font.Set(Family);
+        plot.Font.Set(FigureFont.Family);
         plot.Title(title, 17);
         plot.XLabel(across, TextSize);
         plot.YLabel(up, TextSize);
@@ -56,39 +52,21 @@ internal static class FigureCanvas
         var text = plot.Add.Text(note, across, top);
         text.LabelFontColor = Guide;
         text.LabelFontSize = TextSize - 2;
-        text.LabelFontName = Family;
+        text.LabelFontName = FigureFont.Family;
         text.OffsetX = 4;
     }
 
-    /// <summary>The plot as an SVG document with a name and a description for those who do not see it.</summary>
-    /// <param name="plot">The plot.</param>
-    /// <param name="name">The figure's word, which makes ids unique among the figures of one page.</param>
-    /// <param name="title">The name.</param>
-    /// <param name="description">The description.</param>
+    /// <summary>The plot as an SVG document with a name and a description for those who do not see it; the same bytes each time.</summary>
     public static string ToSvg(Plot plot, string name, string title, string description)
     {
-        var document = XDocument.Parse(plot.GetSvgXml(Width, Height));
-        var root = document.Root!;
-        root.SetAttributeValue("viewBox", FormattableString.Invariant($"0 0 {Width} {Height}"));
-        root.SetAttributeValue("role", "img");
-        root.SetAttributeValue("aria-label", title);
-        root.AddFirst(new XElement(Svg + "title", title), new XElement(Svg + "desc", description));
-        RenumberClips(root, name);
-        foreach (var text in root.Descendants(Svg + "text"))
-        {
-            // The place of every letter fits only the font that it was measured with; the place of the first fits any.
-            text.SetAttributeValue("x", First(text.Attribute("x")));
-            text.SetAttributeValue("y", First(text.Attribute("y")));
-            text.SetAttributeValue("font-family", WrittenFamily);
-            text.Value = text.Value.Trim();
-        }
-
-        return root.ToString(SaveOptions.DisableFormatting);
+        var words = Prepare(plot);
+        return SvgDrawing.Finish(plot.GetSvgXml(Width, Height), name, title, description, words);
     }
 
     /// <summary>The plot as a PNG, twice as fine as its size for print.</summary>
     public static byte[] ToPng(Plot plot)
     {
+        Prepare(plot);
         plot.ScaleFactor = 2;
         return plot.GetImageBytes(2 * Width, 2 * Height, ImageFormat.Png);
     }
@@ -97,24 +75,19 @@ internal static class FigureCanvas
     public static string Safe(string text, int most)
     {
         var single = PaperText.OneLine(text);
-        return single.Length <= most ? single : string.Concat(single.AsSpan(0, most - 1).TrimEnd(), "…");
+        if (single.Length <= most)
+        {
+            return single;
+        }
+
+        // Half a character, as a cut inside a pair of surrogates would leave, can stand in no document.
+        var kept = char.IsHighSurrogate(single[most - 2]) ? most - 2 : most - 1;
+        return string.Concat(single.AsSpan(0, kept).TrimEnd(), "…");
     }
 
-    // The drawing library counts on from one drawing to the next, so that the same figure would never be written the same way again.
-    private static void RenumberClips(XElement root, string name)
+    private static FigureWords Prepare(Plot plot)
     {
-        var ids = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var clip in root.Descendants(Svg + "clipPath"))
-        {
-            ids.Add($"url(#{(string)clip.Attribute("id")!})", FormattableString.Invariant($"{name}-{ids.Count + 1}"));
-            clip.SetAttributeValue("id", FormattableString.Invariant($"{name}-{ids.Count}"));
-        }
-
-        foreach (var use in root.Descendants().Attributes("clip-path"))
-        {
-            use.Value = $"url(#{ids[use.Value]})";
-        }
+        FigureLayout.Settle(plot);
+        return FigureWords.Box(plot);
     }
-
-    private static string? First(XAttribute? list) => list?.Value.Split(',', 2)[0].Trim();
 }

@@ -38,6 +38,7 @@ internal static class MeltingFigure
         FigureCanvas.GuideAt(plot, Room, Notes, "room");
         FigureCanvas.GuideAt(plot, Skin, Notes, "skin");
         plot.Axes.SetLimits(across[0], across[^1], 0, Top);
+        TextureKey.Add(plot, melting, end);
         return plot;
     }
 
