@@ -1,11 +1,14 @@
+using Materia.Api.Designs;
 using Materia.Api.Evaluations;
 using Materia.Api.Health;
 using Materia.Api.Http;
 using Materia.Api.Ingredients;
 using Materia.Api.Inventory;
+using Materia.Api.Matches;
 using Materia.Api.OpenApi;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
+using Materia.Api.Substitutions;
 using Materia.Data;
 using Microsoft.Extensions.Configuration.Json;
 using Microsoft.Extensions.FileProviders;
@@ -96,8 +99,12 @@ public static class MateriaApi
             .ProducesProblem(StatusCodes.Status500InternalServerError)
             .ProducesProblem(StatusCodes.Status503ServiceUnavailable);
         v1.MapIngredients();
+        v1.MapSubstitutes();
         v1.MapSuggestions();
         v1.MapEvaluations();
+        v1.MapMatches();
+        v1.MapSubstitutions();
+        v1.MapDesigns();
         v1.MapFattyAcids();
         v1.MapSources();
         v1.MapMethods();
@@ -105,6 +112,7 @@ public static class MateriaApi
         v1.MapLimits();
         v1.MapAllergens();
         v1.MapSubstitutionGroups();
+        v1.MapNeeds();
         v1.MapFunctions();
         v1.MapKinds();
         v1.MapInventory();

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Catalogue.Needs;
 using Materia.Catalogue.Regulated;
 using Materia.Data.Configurations;
 using Materia.Data.Engines;
@@ -51,6 +52,9 @@ public abstract class MateriaContext : DbContext
         Words<BodySubject>(configurationBuilder);
         Words<Authority>(configurationBuilder);
         Words<LimitKind>(configurationBuilder);
+        Words<NeedSubject>(configurationBuilder);
+        Words<NeedEffectKind>(configurationBuilder);
+        Words<TargetProperty>(configurationBuilder);
         Dialect.MapTypes(configurationBuilder);
     }
 
@@ -95,6 +99,8 @@ public abstract class MateriaContext : DbContext
         modelBuilder.ApplyConfiguration(new LimitExceptionConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new AllergenConfiguration(Dialect));
         modelBuilder.ApplyConfiguration(new AllergenMemberConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new NeedConfiguration(Dialect));
+        modelBuilder.ApplyConfiguration(new NeedEffectConfiguration(Dialect));
         SnakeCaseNames.Apply(modelBuilder);
         DecimalColumns.Check(modelBuilder, Dialect);
     }

@@ -31,6 +31,7 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
         var bodyNotes = await PartsAsync<BodyNoteRow>(cancellation);
         var comedogenic = await PartsAsync<ComedogenicNoteRow>(cancellation);
         var cautions = await PartsAsync<CautionRow>(cancellation);
+        var effects = (await RowsAsync<NeedEffectRow>(cancellation)).ToLookup(r => r.Need, r => r.ToRecord(), StringComparer.Ordinal);
         var regulation = new RegulationReading(context, release);
         return new CatalogueContent
         {
@@ -41,6 +42,7 @@ internal sealed class ReleaseReading(MateriaContext context, int release)
             SubstitutionGroups = (await RowsAsync<SubstitutionGroupRow>(cancellation)).ConvertAll(r => r.ToRecord()),
             Limits = await regulation.LimitsAsync(cancellation),
             Allergens = await regulation.AllergensAsync(cancellation),
+            Needs = (await RowsAsync<NeedRow>(cancellation)).ConvertAll(r => r.ToRecord([.. effects[r.Id]])),
         };
 
         Ingredient ToIngredient(IngredientRow row) => new()

@@ -41,6 +41,8 @@ internal static class ReleaseRows
             Parts(i => i.Comedogenic, (place, note) => new ComedogenicNoteRow(place, note)),
             Parts(i => i.Cautions, (place, caution) => new CautionRow(place, caution)),
             .. RegulationRows.Of(release, content),
+            [.. content.Needs.Select((need, ordinal) => new NeedRow(release, ordinal, need))],
+            [.. content.Needs.SelectMany(n => n.Effects.Select((effect, ordinal) => new NeedEffectRow(release, ordinal, n.Id, effect)))],
         ];
 
         IReadOnlyCollection<ContentRow> Single<T>(Func<Ingredient, T?> statement, Func<RowPlace, T, ContentRow> row)

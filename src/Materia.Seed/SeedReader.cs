@@ -32,5 +32,6 @@ public static class SeedReader
         SubstitutionGroups = [.. seed.SubstitutionGroups.Select(g => g.Value)],
         Limits = seed.Regulation.WholeLimits(),
         Allergens = seed.Regulation.WholeAllergens(),
+        Needs = seed.Needs.Whole(),
     };
 }

@@ -28,6 +28,14 @@ public class RegulationBenchmarks
         _ = AllergensAlone();
     }
 
+    /// <summary>The roll-up with all that both sections make of it; they share one formula, as in an evaluation.</summary>
+    [Benchmark]
+    public int LimitsAndAllergens()
+    {
+        var formula = Formula();
+        return LimitFindings.Of(formula).Count + AllergenFindings.Of(formula).Count;
+    }
+
     [Benchmark]
     public IReadOnlyList<LimitFinding> LimitsAlone() => LimitFindings.Of(Formula());
 

@@ -59,7 +59,7 @@ public static class EvaluationEndpoints
             .WithTags("Evaluations")
             .WithSummary("What can be computed of a formula")
             .WithDescription(
-                "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, weights for the batch, and how much of the formula each result rests on. " +
+                "Takes a formula and answers with its composition, iodine and saponification value, melting, density, flow, oxidation, weights and cost of the batch, directions for use, and how much of the formula each result rests on. " +
                 "A line's amount is its percent, or on every line a mass with its unit, or on one line balance: true. A line names an ingredient of the catalogue, or describes the maker's own material under own. " +
                 "Each computed figure has a value with low and high, the key of its method, its coverage and warnings; what cannot be computed says why under absent. " +
                 "The figures are a drafting aid: before a product is sold, have a qualified safety assessor judge it.")

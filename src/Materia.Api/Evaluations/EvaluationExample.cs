@@ -25,6 +25,12 @@ internal static class EvaluationExample
             { "ingredient": "sunflower-oil", "balance": true }
           ],
           "batch": { "mass": 250, "unit": "g", "scaleResolution": 0.1, "lossPercent": 3, "jarVolume": 120 },
+          "prices": [
+            { "ingredient": "cupuacu-butter", "price": 32, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } },
+            { "ingredient": "sunflower-oil", "price": 2, "currency": "EUR", "per": { "mass": 500, "unit": "g" } },
+            { "ingredient": "kaolin", "price": 5, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }
+          ],
+          "packaging": [ { "name": "jar with lid", "price": 0.85, "currency": "EUR" } ],
           "whip": { "overrunPercent": 40 }
         }
         """;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Materia.Api.Evaluations;
 using Materia.Api.Ingredients;
 using Materia.Catalogue;
 
@@ -12,7 +13,7 @@ public static class ApiJson
     public static JsonSerializerOptions Options => CatalogueJson.Options;
 
     /// <summary>The same form for writing answers, with what was written beforehand taken over as it is.</summary>
-    public static JsonSerializerOptions Writing { get; } = new(CatalogueJson.Options) { Converters = { new PreparedFigures.Writer(), new ComputedFiguresWriter() } };
+    public static JsonSerializerOptions Writing { get; } = new(CatalogueJson.Options) { Converters = { new PreparedFigures.Writer(), new ComputedFiguresWriter(), new SignificantDigits() } };
 
     /// <summary>Copies <see cref="Options"/> into options that the framework made.</summary>
     public static void CopyTo(JsonSerializerOptions options)

@@ -11,8 +11,6 @@ namespace Materia.Api.Ingredients;
 /// <summary>The ingredients of the catalogue.</summary>
 public static class IngredientEndpoints
 {
-    private const int NearestShown = 3;
-
     private static readonly QueryParameter Include = new(
         "include", "What is to be worked out and put beside the record, under computed. melting: how the ingredient melts on its own, from its composition: solid content against temperature, clear point, texture.")
     {
@@ -108,9 +106,6 @@ public static class IngredientEndpoints
             return TypedResults.Redirect(Path(present) + request.QueryString, permanent: true);
         }
 
-        var nearest = served.Index.NearestIds(id, NearestShown);
-        return Problems.NotFound($"There is no ingredient '{id}'. " + (nearest.Count == 0
-            ? "GET /v1/suggestions?text= finds ids by any name."
-            : $"Did you mean {string.Join(" or ", nearest)}?"));
+        return UnknownIngredient.NotFound(id, served.Index);
     }
 }

@@ -36,6 +36,7 @@ public sealed record ReleaseSummary
             SubstitutionGroups = release.Content.SubstitutionGroups.Count,
             Limits = release.Content.Limits.Count,
             Allergens = release.Content.Allergens.Count,
+            Needs = release.Content.Needs.Count,
         },
     };
 }
@@ -66,4 +67,7 @@ public sealed record ReleaseCounts
 
     /// <summary>Fragrance allergens.</summary>
     public required int Allergens { get; init; }
+
+    /// <summary>Needs.</summary>
+    public required int Needs { get; init; }
 }

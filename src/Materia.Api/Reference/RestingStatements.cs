@@ -1,6 +1,6 @@
 using System.Collections.Frozen;
 using Materia.Catalogue;
-using Materia.Chemistry;
+using Materia.Formulation;
 
 namespace Materia.Api.Reference;
 
@@ -19,12 +19,12 @@ public sealed class RestingStatements
     public static RestingStatements Of(Release release)
     {
         var content = release.Content;
-        var tables = content.FattyAcids.Concat<Statement>(content.Uses).Concat(content.SubstitutionGroups).Concat(content.Limits).Concat(content.Allergens);
+        var tables = content.FattyAcids.Concat<Statement>(content.Uses).Concat(content.SubstitutionGroups).Concat(content.Limits).Concat(content.Allergens).Concat(content.Needs).Concat(content.Needs.SelectMany(n => n.Effects));
         var stated = content.Ingredients
             .SelectMany(i => i.Statements().Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)i)))
             .Concat(tables.Select(s => (s.Source, s.Evidence, Ingredient: (Ingredient?)null)))
             .ToLookup(s => s.Source, s => (s.Evidence, s.Ingredient), StringComparer.Ordinal);
-        var methods = Methods.All.Values
+        var methods = AllMethods.ById.Values
             .SelectMany(m => m.Sources.Select(source => (source, m.Id)))
             .ToLookup(m => m.source, m => m.Id, StringComparer.Ordinal);
         var records = content.Sources.Select(source => SourceRecord.Of(source, stated[source.Id], methods[source.Id])).ToList();

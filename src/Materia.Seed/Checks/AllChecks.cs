@@ -31,6 +31,7 @@ internal static class AllChecks
         Limits.Check,
         LimitScopes.Check,
         Allergens.Check,
+        Needs.Check,
         ComedogenicGrades.Check,
         MolarMasses.Check,
         Texts.Check,

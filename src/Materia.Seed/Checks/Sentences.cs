@@ -35,6 +35,8 @@ internal static class Sentences
         All(seed.Uses, u => u.Description, faults);
         All(seed.SubstitutionGroups, g => g.Description, faults);
         All(seed.Uses, u => u.Caution ?? "", faults);
+        All(seed.Needs.Needs.Rows, n => n.Text, faults);
+        All(seed.Needs.Effects.Rows, e => e.Effect.Reason, faults);
         All(seed.Regulation.Limits.Rows, l => l.Conditions ?? "", faults);
     }
 

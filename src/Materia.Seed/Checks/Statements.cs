@@ -13,7 +13,9 @@ internal static class Statements
             .Concat(seed.Uses.Select(u => new Placed<Statement>(u.Value, u.Place)))
             .Concat(seed.SubstitutionGroups.Select(g => new Placed<Statement>(g.Value, g.Place)))
             .Concat(seed.Regulation.Limits.Rows.Select(l => new Placed<Statement>(l.Value, l.Place)))
-            .Concat(seed.Regulation.Allergens.Rows.Select(a => new Placed<Statement>(a.Value, a.Place)));
+            .Concat(seed.Regulation.Allergens.Rows.Select(a => new Placed<Statement>(a.Value, a.Place)))
+            .Concat(seed.Needs.Needs.Rows.Select(n => new Placed<Statement>(n.Value, n.Place)))
+            .Concat(seed.Needs.Effects.Rows.Select(e => new Placed<Statement>(e.Value.Effect, e.Place)));
 
     /// <summary>The elements of a list with their places.</summary>
     public static IEnumerable<Placed<T>> Items<T>(IReadOnlyList<T> list, Place owner, string member)

@@ -10,6 +10,7 @@ internal static class TableKeys
         Unique(seed.FattyAcids.Select(a => (a.Value.Symbol, a.Place)), "symbol", faults);
         Ids(seed.Uses.Select(u => (u.Value.Id, u.Place)), faults);
         Ids(seed.SubstitutionGroups.Select(g => (g.Value.Id, g.Place)), faults);
+        Ids(seed.Needs.Needs.Rows.Select(n => (n.Value.Id, n.Place)), faults);
         Ids(seed.Regulation.Limits.Rows.Select(l => (l.Value.Id, l.Place)), faults);
         Ids(seed.Regulation.Allergens.Rows.Select(a => (a.Value.Id, a.Place)), faults);
     }

@@ -41,7 +41,9 @@ public static class SeedFormatter
             .Concat(Table(directory, LimitTable.Path, LimitTable.Columns, LimitTable.Row, faults))
             .Concat(Members(directory, LimitTable.MembersPath, LimitTable.Owner, faults))
             .Concat(Table(directory, AllergenTable.Path, AllergenTable.Columns, AllergenTable.Row, faults))
-            .Concat(Members(directory, AllergenTable.MembersPath, AllergenTable.Owner, faults));
+            .Concat(Members(directory, AllergenTable.MembersPath, AllergenTable.Owner, faults))
+            .Concat(Table(directory, NeedTable.Path, NeedTable.Columns, NeedTable.Row, faults))
+            .Concat(Table(directory, NeedTable.EffectsPath, NeedTable.EffectColumns, NeedTable.EffectRow, faults));
 
     private static IEnumerable<FileForm> Members(string directory, string path, string owner, FaultList faults) =>
         Table(directory, path, OwnedMember.Columns(owner), row => OwnedMember.Row(row, owner), faults);

@@ -23,6 +23,9 @@ internal sealed record LoadedSeed
     /// <summary>The limits and allergens.</summary>
     public required LoadedRegulation Regulation { get; init; }
 
+    /// <summary>The needs.</summary>
+    public required LoadedNeeds Needs { get; init; }
+
     /// <summary>The files of sources that could not be read, by the key that their name gives; naming such a source is no fault of its own.</summary>
     public required IReadOnlySet<string> UnreadSources { get; init; }
 

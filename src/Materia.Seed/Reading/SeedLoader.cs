@@ -37,7 +37,7 @@ internal static class SeedLoader
             }
         }
 
-        string[] tables = [FattyAcidTable.Path, UseTable.Path, SubstitutionGroupTable.Path, .. LoadedRegulation.Paths];
+        string[] tables = [FattyAcidTable.Path, UseTable.Path, SubstitutionGroupTable.Path, .. LoadedRegulation.Paths, .. LoadedNeeds.Paths];
         foreach (var stray in SeedDirectory.Paths(directory, SeedDirectory.Tables, faults).Except(tables, StringComparer.Ordinal))
         {
             faults.Add(stray, null, $"no table of that name is read; the tables are {string.Join(", ", tables)}");
@@ -47,6 +47,7 @@ internal static class SeedLoader
         var uses = TableFile.Read(directory, UseTable.Path, UseTable.Columns, UseTable.Row, faults);
         var groups = TableFile.Read(directory, SubstitutionGroupTable.Path, SubstitutionGroupTable.Columns, SubstitutionGroupTable.Row, faults);
         var regulation = LoadedRegulation.Load(directory, faults);
+        var needs = LoadedNeeds.Load(directory, faults);
         return new LoadedSeed
         {
             Ingredients = ingredients,
@@ -55,8 +56,9 @@ internal static class SeedLoader
             Uses = uses.Rows,
             SubstitutionGroups = groups.Rows,
             Regulation = regulation,
+            Needs = needs,
             UnreadSources = unreadSources,
-            IsComplete = unreadIngredients.Count == 0 && fattyAcids.IsComplete && uses.IsComplete && groups.IsComplete && regulation.IsComplete,
+            IsComplete = unreadIngredients.Count == 0 && fattyAcids.IsComplete && uses.IsComplete && groups.IsComplete && regulation.IsComplete && needs.IsComplete,
             HasFattyAcids = fattyAcids.IsComplete,
             HasUses = uses.IsComplete,
             HasSubstitutionGroups = groups.IsComplete,

@@ -1,3 +1,4 @@
+using Materia.Catalogue.Needs;
 using Materia.Catalogue.Regulated;
 
 namespace Materia.Catalogue;
@@ -25,4 +26,7 @@ public sealed record CatalogueContent
 
     /// <summary>The fragrance allergens, in the order of the table.</summary>
     public IReadOnlyList<Allergen> Allergens { get; init; } = [];
+
+    /// <summary>What people say of hair, skin and choices, in the order of the table.</summary>
+    public IReadOnlyList<Need> Needs { get; init; } = [];
 }

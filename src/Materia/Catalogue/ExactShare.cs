@@ -9,7 +9,12 @@ internal static class ExactShare
     /// <summary>A share to show: rounded to the eighth decimal, without noughts at the end.</summary>
     public static decimal Trim(decimal share)
     {
-        var rounded = decimal.Round(share, Decimals);
+        if (share.Scale == 0)
+        {
+            return share;
+        }
+
+        var rounded = share.Scale > Decimals ? decimal.Round(share, Decimals) : share;
         Span<int> bits = stackalloc int[4];
         decimal.GetBits(rounded, bits);
         if (bits[2] != 0)
@@ -19,6 +24,11 @@ internal static class ExactShare
         }
 
         var digits = (uint)bits[0] | ((ulong)(uint)bits[1] << 32);
+        if (digits % Base != 0)
+        {
+            return rounded;
+        }
+
         var scale = rounded.Scale;
         while (scale > 0 && digits % Base == 0)
         {

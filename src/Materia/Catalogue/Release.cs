@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Materia.Catalogue.Needs;
 
 namespace Materia.Catalogue;
 
@@ -11,6 +12,7 @@ public sealed class Release
     private readonly FrozenDictionary<string, FattyAcid> fattyAcids;
     private readonly FrozenDictionary<string, ProductUse> uses;
     private readonly FrozenDictionary<string, SubstitutionGroup> substitutionGroups;
+    private readonly FrozenDictionary<string, Need> needs;
 
     /// <summary>Makes a release of <paramref name="content"/>.</summary>
     /// <param name="number">The number; releases count up from 1.</param>
@@ -30,6 +32,7 @@ public sealed class Release
         sources = content.Sources.ToFrozenDictionary(s => s.Id, StringComparer.Ordinal);
         fattyAcids = content.FattyAcids.ToFrozenDictionary(a => a.Symbol, StringComparer.Ordinal);
         uses = content.Uses.ToFrozenDictionary(u => u.Id, StringComparer.Ordinal);
+        needs = content.Needs.ToFrozenDictionary(n => n.Id, StringComparer.Ordinal);
         substitutionGroups = content.SubstitutionGroups.ToFrozenDictionary(g => g.Id, StringComparer.Ordinal);
     }
 
@@ -59,6 +62,9 @@ public sealed class Release
 
     /// <summary>The product type with this key, or <see langword="null"/>.</summary>
     public ProductUse? FindUse(string id) => uses.GetValueOrDefault(id);
+
+    /// <summary>The need with this key, or <see langword="null"/>.</summary>
+    public Need? FindNeed(string id) => needs.GetValueOrDefault(id);
 
     /// <summary>The substitution group with this key, or <see langword="null"/>.</summary>
     public SubstitutionGroup? FindSubstitutionGroup(string id) => substitutionGroups.GetValueOrDefault(id);

@@ -1,3 +1,5 @@
+using Materia.Formulation.Costs;
+
 namespace Materia.Formulation;
 
 /// <summary>
@@ -20,6 +22,12 @@ public sealed record Formula
 
     /// <summary>How much to make.</summary>
     public FormulaBatch? Batch { get; init; }
+
+    /// <summary>What the materials cost, at most 200 prices, all in one currency.</summary>
+    public IReadOnlyList<FormulaPrice> Prices { get; init; } = [];
+
+    /// <summary>What goes with each jar and what it costs: jar, lid, label.</summary>
+    public IReadOnlyList<FormulaPackaging> Packaging { get; init; } = [];
 
     /// <summary>How far it is whipped.</summary>
     public Whip? Whip { get; init; }

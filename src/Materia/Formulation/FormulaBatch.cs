@@ -1,10 +1,13 @@
 namespace Materia.Formulation;
 
-/// <summary>How much to make: a mass, or a number of jars to fill, and the scale it is weighed on.</summary>
+/// <summary>How much to make: a mass, a volume, or a number of jars to fill, and the scale it is weighed on.</summary>
 public sealed record FormulaBatch
 {
-    /// <summary>The mass to weigh in, in <see cref="Unit"/>; may be left out when <see cref="Jars"/> and <see cref="JarVolume"/> say how much is needed.</summary>
+    /// <summary>The mass to weigh in, in <see cref="Unit"/>; may be left out when <see cref="Volume"/>, or <see cref="Jars"/> with the size of a jar, says how much is needed.</summary>
     public decimal? Mass { get; init; }
+
+    /// <summary>The volume to make, as it is filled (whipped where an overrun is given) [mL]; stands in place of <see cref="Mass"/>, needs a density and is approximate.</summary>
+    public decimal? Volume { get; init; }
 
     /// <summary>The unit of mass and scale resolution: <c>g</c>, <c>kg</c>, <c>mg</c>, <c>oz</c> or <c>lb</c>; grams when left out with <see cref="Mass"/>.</summary>
     public string? Unit { get; init; }
@@ -18,9 +21,12 @@ public sealed record FormulaBatch
     /// <summary>How many jars to fill.</summary>
     public int? Jars { get; init; }
 
-    /// <summary>The volume of one jar filled to the brim [mL].</summary>
+    /// <summary>The volume of one jar filled to the brim [mL]; needs a density.</summary>
     public decimal? JarVolume { get; init; }
 
-    /// <summary>The share of a jar that stays empty, 0 to 50 [%]; 5 when left out.</summary>
+    /// <summary>The mass that goes into one jar, in <see cref="Unit"/>; stands in place of <see cref="JarVolume"/>.</summary>
+    public decimal? JarMass { get; init; }
+
+    /// <summary>The share of a jar's volume that stays empty, 0 to 50 [%]; 5 when left out.</summary>
     public decimal? HeadspacePercent { get; init; }
 }

@@ -2,6 +2,7 @@ using Materia.Catalogue;
 using Materia.Chemistry;
 using Materia.Chemistry.Preserving;
 using Materia.Formulation.Batches;
+using Materia.Formulation.Costs;
 using Materia.Formulation.Normalising;
 using Materia.Formulation.Sections;
 using Materia.Regulation;
@@ -14,13 +15,14 @@ public sealed class NormalisedFormula
     /// <summary>The most lines that a formula may have.</summary>
     public const int MostLines = 200;
 
-    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, IReadOnlyList<string> notes)
+    private NormalisedFormula(Formula submitted, Release release, IReadOnlyList<NormalisedLine> lines, NormalisedBatch? batch, NormalisedPrices? prices, IReadOnlyList<string> notes)
     {
         Title = submitted.Title;
         Use = submitted.Use is null ? null : release.FindUse(submitted.Use);
         Market = submitted.Market;
         Lines = lines;
         Batch = batch;
+        Prices = prices;
         OverrunPercent = submitted.Whip?.OverrunPercent;
         Ph = submitted.Ph is { } ph ? PhRange.Of(ph.Value, ph.Low, ph.High) : null;
         Notes = notes;
@@ -40,6 +42,9 @@ public sealed class NormalisedFormula
 
     /// <summary>How much to make, where it was given.</summary>
     public NormalisedBatch? Batch { get; }
+
+    /// <summary>What the materials cost, where that was given.</summary>
+    public NormalisedPrices? Prices { get; }
 
     /// <summary>The gain in volume by whipping [%], where it was given.</summary>
     public decimal? OverrunPercent { get; }
@@ -71,6 +76,7 @@ public sealed class NormalisedFormula
         var found = formula.Lines.Select((line, i) => materials.Find(line.Ingredient, line.Own, $"/lines/{i}")).ToList();
         var percentages = LineAmounts.Percentages(formula.Lines, faults, notes);
         var batch = BatchRules.Check(formula.Batch, faults, notes);
+        var prices = new PriceRules(release, faults).Check(formula);
         if (faults.Any || percentages is null)
         {
             return new Normalisation(null, faults.All);
@@ -82,7 +88,7 @@ public sealed class NormalisedFormula
             notes.Add($"\"{twice.Key}\" stands on {twice.Value} lines; results count them together.");
         }
 
-        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, notes), []);
+        return new Normalisation(new NormalisedFormula(formula, release, lines, batch, prices, notes), []);
     }
 
     /// <summary>The materials with their mass fractions, lines of the same material together, mixtures taken apart.</summary>
@@ -90,19 +96,22 @@ public sealed class NormalisedFormula
     {
         options ??= new();
         return new Blend(
-            [.. Materials().Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
+            [.. Materials([.. Lines.Select(l => l.Percent)]).Select(m => new BlendComponent(m.Ingredient.Id, (double)(m.Percent / 100), m.Ingredient))],
             release, options.Explain, options.MeltingModel, options.ExplainAt);
     }
 
     /// <summary>The formula as rules see it: the same materials, with exact shares.</summary>
-    public RegulatedFormula Regulated(Release release, DateOnly asOf) =>
-        new([.. Materials().Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+    public RegulatedFormula Regulated(Release release, DateOnly asOf) => Regulated(release, asOf, [.. Lines.Select(l => l.Percent)]);
 
-    private List<(decimal Percent, Ingredient Ingredient)> Materials()
+    /// <summary>The same with other shares of the lines [%], such as those that a scale allows.</summary>
+    internal RegulatedFormula Regulated(Release release, DateOnly asOf, IReadOnlyList<decimal> percents) =>
+        new([.. Materials(percents).Select(m => new RegulatedLine(m.Ingredient.Id, m.Percent, m.Ingredient))], release, Use, MarketRules.Of(Market), asOf);
+
+    private List<(decimal Percent, Ingredient Ingredient)> Materials(IReadOnlyList<decimal> percents)
     {
         var places = new Dictionary<string, int>(StringComparer.Ordinal);
         var materials = new List<(decimal Percent, Ingredient Ingredient)>();
-        foreach (var (part, percent) in Lines.SelectMany(l => l.Parts.Select(p => (p, p.Share * l.Percent))))
+        foreach (var (part, percent) in Lines.Zip(percents).SelectMany(l => l.First.Parts.Select(p => (p, p.Share * l.Second))))
         {
             if (places.TryGetValue(part.Ingredient.Id, out var place))
             {

@@ -5,8 +5,4 @@ namespace Materia.Regulation;
 /// <param name="Percent">The material's share of the formula [%].</param>
 /// <param name="ShareOfIngredient">The share of the substance in the material [%], counted as the rule counts it.</param>
 /// <param name="Amount">What comes of it in the formula [%].</param>
-public sealed record Contribution(string Ingredient, decimal Percent, Amount ShareOfIngredient, Amount Amount)
-{
-    /// <summary>The contribution to show.</summary>
-    internal Contribution Trimmed() => this with { ShareOfIngredient = ShareOfIngredient.Trimmed(), Amount = Amount.Trimmed() };
-}
+public sealed record Contribution(string Ingredient, decimal Percent, Amount ShareOfIngredient, Amount Amount);

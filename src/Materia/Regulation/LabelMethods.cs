@@ -23,7 +23,7 @@ internal static class LabelMethods
             Id = CautionFinding.MethodKey,
             Name = "Cautions that a formula calls for",
             Equation = "a caution stands where the formula holds what calls for it: a kind of material, a name, a constituent, a share, a type of product",
-            Validity = "Melted fats: butters, waxes, fatty alcohols and acids. Drying oils: 15 % and more of acids with 18 carbons and three double bonds, from 5 % of the formula on. Airways and fits: materials with 10 % and more of camphor, menthol or 1,8-cineole. Slipping: more than 5 % of oils in what is washed off. Flammable: ethanol and its like, and flash points at or below 60 °C. Phototoxic: limits of that kind, or furocoumarins among the constituents, in what may stay on. The records' own cautions stand last. That a caution is missing does not make a product safe.",
+            Validity = "Melted fats: butters, waxes, fatty alcohols and acids. Drying oils: 15 % and more of acids with 18 carbons and three double bonds, from 5 % of the formula on. Airways and fits: materials with 10 % and more of camphor, menthol or 1,8-cineole. Slipping: more than 5 % of oils in what is washed off. Stains: the same oils in any product, colourants and clays. Flammable: ethanol and its like, and flash points at or below 60 °C. Phototoxic: limits of that kind, or furocoumarins among the constituents, in what may stay on. The records' own cautions stand last. That a caution is missing does not make a product safe.",
             Error = "Each caution carries its own source and grade; several are common practice or recalled.",
             Sources = Cautions.Sources,
         },

@@ -155,8 +155,8 @@ public abstract class ReleaseStoreTests(TestDatabase database) : ReleaseTests(da
 
         // The sample counted by hand: 4 names, 1 origin, 2 numbers, 1 function, 3 figures, 3 shares of acids, 3 of
         // triacylglycerols, 2 constituents, 1 description, 1 charge, 2 parts, 2 usage levels, 2 notes on handling, 2 memberships, 1 effect, 1 grade,
-        // 1 caution, 2 fatty acids, 2 uses, 1 group, 2 limits, 2 allergens.
-        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 41, 2));
+        // 1 caution, 2 fatty acids, 2 uses, 1 group, 2 limits, 2 allergens, 2 needs with 6 effects.
+        (headers[1].IngredientCount, headers[1].StatementCount, headers[1].SourceCount).ShouldBe((2, 49, 2));
     }
 
     [Fact]

@@ -89,6 +89,7 @@ internal static class SampleContent
         SubstitutionGroups = [SampleWorking.Group()],
         Limits = SampleRegulation.Limits(),
         Allergens = SampleRegulation.Allergens(),
+        Needs = SampleNeeds.Create(),
     };
 
     /// <summary>The same with a table that says less.</summary>

@@ -8,7 +8,7 @@ public sealed class ReadmeTests(SqliteApi api)
 {
     [Fact]
     public async Task EveryExample_GivesTheAnswerShown() =>
-        (await ShownExamples.ShouldHoldAsync(Repository.File("README.md"), api.Client)).ShouldBe(3, "a search, a record and an evaluation");
+        (await ShownExamples.ShouldHoldAsync(Repository.File("README.md"), api.Client)).ShouldBe(4, "a search, a record, an evaluation and a substitution");
 
     [Fact]
     public async Task EveryQuestionByProperty_GivesTheAnswerShown() =>

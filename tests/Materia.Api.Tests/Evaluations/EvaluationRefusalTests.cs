@@ -37,6 +37,27 @@ public abstract class EvaluationRefusalTests(ServedApi api)
     public async Task Post_FormulaThatDoesNotHold_Is422AtThePlace(string body, string place, string expected) =>
         (await api.Client.RefuseAsync(body, HttpStatusCode.UnprocessableEntity, place)).ShouldContain(expected);
 
+    [Theory]
+    [InlineData("""{ "mass": 100, "unit": "g", "volume": 100 }""", HttpStatusCode.UnprocessableEntity, "/batch/volume", "not both")]
+    [InlineData("""{ "volume": "100 mL" }""", HttpStatusCode.BadRequest, "/batch/volume", "not a number")]
+    [InlineData("""{ "jars": 3 }""", HttpStatusCode.UnprocessableEntity, "/batch/jarVolume", "jarMass")]
+    [InlineData("""{ "jars": 3, "jarMass": -50 }""", HttpStatusCode.UnprocessableEntity, "/batch/jarMass", "over 0")]
+    [InlineData("""{ "jars": 3, "jarMass": 50, "headspacePercent": 5 }""", HttpStatusCode.UnprocessableEntity, "/batch/headspacePercent", "leave it out")]
+    [InlineData("""{ "jars": 2.5, "jarMass": 50 }""", HttpStatusCode.BadRequest, "/batch/jars", "whole number")]
+    public async Task Post_WrongBatch_IsRefusedAtItsMember(string batch, HttpStatusCode status, string place, string expected) =>
+        (await api.Client.RefuseAsync($$"""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "batch": {{batch}} }""", status, place)).ShouldContain(expected);
+
+    [Theory]
+    [InlineData("""{ "ingredient": "kaolin", "price": 3, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }, { "ingredient": "shea-butter", "price": 9, "currency": "USD", "per": { "mass": 1, "unit": "kg" } }""", HttpStatusCode.UnprocessableEntity, "/prices/1/currency", "convert all prices to one currency")]
+    [InlineData("""{ "ingredient": "kaolin", "price": -3, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }""", HttpStatusCode.UnprocessableEntity, "/prices/0/price", "from 0")]
+    [InlineData("""{ "ingredient": "kaolin", "price": 3, "currency": "euro", "per": { "mass": 1, "unit": "kg" } }""", HttpStatusCode.UnprocessableEntity, "/prices/0/currency", "ISO 4217")]
+    [InlineData("""{ "ingredient": "kaoline", "price": 3, "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }""", HttpStatusCode.UnprocessableEntity, "/prices/0/ingredient", "\"kaolin\"")]
+    [InlineData("""{ "ingredient": "kaolin", "price": 3, "currency": "EUR", "per": "kg" }""", HttpStatusCode.BadRequest, "/prices/0/per", "An object")]
+    [InlineData("""{ "ingredient": "kaolin", "price": "3,50", "currency": "EUR", "per": { "mass": 1, "unit": "kg" } }""", HttpStatusCode.BadRequest, "/prices/0/price", "3.50")]
+    [InlineData("""null""", HttpStatusCode.BadRequest, "/prices/0", "null")]
+    public async Task Post_WrongPrices_AreRefusedAtTheirMember(string prices, HttpStatusCode status, string place, string expected) =>
+        (await api.Client.RefuseAsync($$"""{ "lines": [ { "ingredient": "kaolin", "percent": 100 } ], "prices": [ {{prices}} ] }""", status, place)).ShouldContain(expected);
+
     [Fact]
     public async Task Post_UnknownIngredient_Is422WithTheNearest() =>
         (await api.Client.RefuseAsync("""{ "lines": [ { "ingredient": "shae-buter", "percent": 100 } ] }""", HttpStatusCode.UnprocessableEntity, "/lines/0/ingredient"))

@@ -9,7 +9,7 @@ public abstract class EvaluationTests(ServedApi api)
 {
     private static readonly string[] Sections =
         ["formula", "fattyAcids", "iodineValue", "saponificationValue", "melting", "density", "flow", "oxidation", "emulsion", "preservation",
-        "limits", "allergens", "compositionGaps", "declaration", "naturalOrigin", "batch", "cautions", "coverage"];
+        "limits", "allergens", "compositionGaps", "declaration", "naturalOrigin", "batch", "cost", "cautions", "directions", "coverage"];
 
     [Fact]
     public async Task Post_DocumentedExample_GivesEverySection()
@@ -39,6 +39,28 @@ public abstract class EvaluationTests(ServedApi api)
         batch["total"]!["value"]!.GetValue<decimal>().ShouldBe(250m);
         batch["lines"]![4]!["own"]!.GetValue<string>().ShouldBe("Lavender oil, lot 12");
         batch["jars"]!["full"]!.GetValue<int>().ShouldBeGreaterThan(0);
+    }
+
+    // The example's prices: 75 g of cupuacu at 32 EUR/kg are 2.40, 87.5 g of sunflower oil at 4 EUR/kg are 0.35, the clay is 20 g at 5 EUR/kg, 0.10.
+    [Fact]
+    public async Task Post_DocumentedExample_ReckonsItsPrices()
+    {
+        var cost = (await api.Client.EvaluateAsync(EvaluationExample.Formula, "?sections=cost"))["cost"]!;
+
+        cost["batch"]!["value"]!.GetValue<decimal>().ShouldBe(2.85m);
+        cost["currency"]!.GetValue<string>().ShouldBe("EUR");
+        cost["coverage"]!.GetValue<decimal>().ShouldBe(0.73m);
+        cost["withoutPrice"]!.AsArray().Count.ShouldBe(3);
+    }
+
+    [Fact]
+    public async Task Post_DocumentedExample_GivesDirections()
+    {
+        var directions = (await api.Client.EvaluateAsync(EvaluationExample.Formula, "?sections=directions"))["directions"]!;
+
+        directions["sentences"]!.AsArray().Select(s => s!["topic"]!.GetValue<string>()).Distinct().ShouldBe(
+            ["amount", "application", "duration", "removal", "overnight", "storage", "discard"]);
+        directions["cautions"]!.AsArray().Select(c => c!["hazard"]!.GetValue<string>()).ShouldContain("slipping");
     }
 
     [Theory]

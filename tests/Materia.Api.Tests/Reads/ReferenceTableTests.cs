@@ -12,6 +12,7 @@ public abstract class ReferenceTableTests(ServedApi api)
     [InlineData("/v1/uses", "id", "hair-mask-rinse-off")]
     [InlineData("/v1/limits", "id", "eu-iii-98-rinse-off-hair")]
     [InlineData("/v1/allergens", "id", "linalool")]
+    [InlineData("/v1/needs", "id", "coily")]
     [InlineData("/v1/kinds", "kind", "ph-adjuster")]
     [InlineData("/v1/functions", "function", "skin-conditioning-emollient")]
     public async Task List_Table_IsWholeAndHoldsAKnownRow(string url, string key, string known)

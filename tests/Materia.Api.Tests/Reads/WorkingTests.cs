@@ -75,8 +75,8 @@ public abstract class WorkingTests(ServedApi api)
         var content = SampleContent.Create();
         var butter = content.Ingredients[0].Statements().Where(s => s.Source == SampleContent.Recalled).ToList();
 
-        // The wax: its name and its membership. The tables: one acid, both uses and a limit.
-        source["statements"]!["total"]!.GetValue<int>().ShouldBe(butter.Count + 2 + 4);
+        // The wax: its name and its membership. The tables: one acid, both uses, a limit, and both needs with five effects.
+        source["statements"]!["total"]!.GetValue<int>().ShouldBe(butter.Count + 2 + 11);
         var resting = source["ingredients"]!.AsArray();
         resting.Select(i => i!["id"]!.GetValue<string>()).ShouldBe(["a-wax-out-of-order", "sample-butter"]);
         resting[0]!["statements"]!.ToJsonString().ShouldBe("""{"total":2,"published":0,"secondary":0,"commonPractice":0,"memory":2}""");

@@ -10,7 +10,7 @@ public class ProfileMatchTests
     /// Which ingredients count as the class. Sunflower and rapeseed are sold in bred varieties under one class name, so each variety of
     /// the same plant's oil counts; nothing else does.
     /// </summary>
-    private static readonly Dictionary<string, string[]> Expected = new(StringComparer.Ordinal)
+    internal static readonly Dictionary<string, string[]> Expected = new(StringComparer.Ordinal)
     {
         ["corn"] = ["corn-oil"],
         ["olive"] = ["olive-oil"],

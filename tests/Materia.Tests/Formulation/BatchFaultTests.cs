@@ -53,6 +53,25 @@ public sealed class BatchFaultTests
     [Fact]
     public void Create_HeadspaceOutOfRange_IsAFault() => FaultOf(Batch with { JarVolume = 50, HeadspacePercent = 60 }, "headspacePercent").ShouldContain("from 0 to 50");
 
+    [Fact]
+    public void Create_MassAndVolume_IsAFault() => FaultOf(Batch with { Volume = 250 }, "volume").ShouldContain("not both");
+
+    [Fact]
+    public void Create_VolumeOutOfRange_IsAFault() => FaultOf(new() { Volume = 0 }, "volume").ShouldContain("from 0.1");
+
+    [Fact]
+    public void Create_JarVolumeAndJarMass_IsAFault() => FaultOf(Batch with { JarVolume = 50, JarMass = 50 }, "jarMass").ShouldContain("not both");
+
+    [Fact]
+    public void Create_HeadspaceOfAJarByMass_IsAFault() => FaultOf(Batch with { JarMass = 50, HeadspacePercent = 5 }, "headspacePercent").ShouldContain("leave it out");
+
+    [Theory]
+    [InlineData("0", "over 0")]
+    [InlineData("0.001", "No jar takes")]
+    [InlineData("1000001", "No jar takes")]
+    public void Create_JarMassOutOfRange_IsAFault(string mass, string expected) =>
+        FaultOf(Batch with { JarMass = decimal.Parse(mass, System.Globalization.CultureInfo.InvariantCulture) }, "jarMass").ShouldContain(expected);
+
     private static string FaultOf(FormulaBatch batch, string member) =>
         Fault(Of(Percent("kaolin", 100)) with { Batch = batch }, $"/batch/{member}").Message;
 }

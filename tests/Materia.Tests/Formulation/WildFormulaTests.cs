@@ -2,6 +2,7 @@ using System.Text.Json;
 using CsCheck;
 using Materia.Catalogue;
 using Materia.Formulation;
+using Materia.Formulation.Costs;
 using Materia.Formulation.OwnMaterials;
 
 namespace Materia.Tests.Formulation;
@@ -40,7 +41,26 @@ public sealed class WildFormulaTests
         });
 
     private static readonly Gen<FormulaBatch> Batch = Gen.Select(Wild, Wild, Wild, Wild, Gen.OneOf<int?>(null, -1, 0, 1, 100_000, int.MaxValue), Gen.OneOf("g", "kg", "mg", "lb", null))
-        .Select((mass, step, loss, volume, jars, unit) => new FormulaBatch { Mass = mass, ScaleResolution = step, LossPercent = loss, JarVolume = volume, Jars = jars, Unit = unit });
+        .Select((mass, step, loss, volume, jars, unit) => new FormulaBatch
+        {
+            Mass = mass,
+            ScaleResolution = step,
+            LossPercent = loss,
+            JarVolume = jars > 1 ? null : volume,
+            JarMass = jars > 1 ? volume : null,
+            Volume = mass is null ? volume : null,
+            Jars = jars,
+            Unit = unit,
+        });
+
+    private static readonly Gen<FormulaPrice> Price = Gen.Select(Wild, Wild, Gen.OneOf("g", "mL", "oz", null), Gen.OneOf("EUR", "JPY", "nonsense", null), Gen.Int[0, 9])
+        .Select((price, amount, unit, currency, way) => new FormulaPrice
+        {
+            Ingredient = way == 0 ? "kaolin" : "olive-oil",
+            Price = price,
+            Currency = currency,
+            Per = new() { Mass = way < 5 ? amount : null, Volume = way < 5 ? null : amount, Unit = unit },
+        });
 
     [Fact]
     public void Create_AnythingAtAll_GivesFaultsOrAFormula() =>
@@ -56,11 +76,12 @@ public sealed class WildFormulaTests
     public void Evaluate_AnyOwnMaterialThatIsTaken_CanBeWritten()
     {
         var taken = 0;
-        Gen.Select(Own, Gen.Int[1, 99], Batch).Sample(
-            (own, percent, batch) =>
+        Gen.Select(Own, Gen.Int[1, 99], Batch, Price).Sample(
+            (own, percent, batch, price) =>
             {
                 var lines = new[] { Formulas.Own(own, percent), Formulas.Balance("olive-oil") };
-                foreach (var formula in (Formula[])[Formulas.Of(lines), Formulas.Of(lines) with { Batch = batch, Whip = new() { OverrunPercent = 300 } }])
+                foreach (var formula in (Formula[])[Formulas.Of(lines), Formulas.Of(lines) with { Batch = batch, Whip = new() { OverrunPercent = 300 } }, Formulas.Of(lines) with { Prices = [price] },
+                    Formulas.Of(lines) with { Batch = batch, Prices = [price], Packaging = [new() { Name = "jar", Price = price.Price, Currency = "EUR" }] }])
                 {
                     if (NormalisedFormula.Create(formula, TestCatalogue.Release).Formula is { } normalised)
                     {

@@ -49,6 +49,13 @@ internal static class SampleIngredient
     public static Ingredient Charged(this Ingredient ingredient, IonicCharge charge) =>
         ingredient with { Charge = new ChargeStatement { Charge = charge, Evidence = Evidence.Memory, Source = Source } };
 
+    public static Ingredient Of(this Ingredient ingredient, AllergenFamily family) => ingredient with { Origin = ingredient.Origin! with { AllergenFamilies = [family] } };
+
+    public static Ingredient Holding(this Ingredient ingredient, params IEnumerable<string> parts) => ingredient with
+    {
+        Parts = [.. parts.Select(id => new CompositePart { InciName = id, Ingredient = id, Evidence = Evidence.Memory, Source = Source })],
+    };
+
     public static Ingredient In(this Ingredient ingredient, params IEnumerable<string> groups) => ingredient with
     {
         SubstitutionGroups = [.. groups.Select(g => new SubstitutionMembership { Group = g, Text = "A member.", Evidence = Evidence.Memory, Source = Source })],

@@ -144,6 +144,8 @@ internal static class SeedTexts
         [SeedRegulationTexts.LimitMembers] = SeedRegulationTexts.LimitMembersText,
         [SeedRegulationTexts.Allergens] = SeedRegulationTexts.AllergensText,
         [SeedRegulationTexts.AllergenMembers] = SeedRegulationTexts.AllergenMembersText,
+        [SeedNeedTexts.Needs] = SeedNeedTexts.NeedsText,
+        [SeedNeedTexts.Effects] = SeedNeedTexts.EffectsText,
         [Acids] =
             """
             symbol,name,systematic_name,cas,carbons,double_bonds,hydroxyls,alcohol,molar_mass,melting_point,evidence,source,locator,check_in,note

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
+using Materia.Formulation.Substituting;
 
 namespace Materia.Api.Evaluations.Reading;
 
@@ -23,6 +24,13 @@ internal static partial class JsonScalar
         if (type == typeof(bool))
         {
             return element.ValueKind is JsonValueKind.True or JsonValueKind.False ? null : $"true or false (without quotes) is expected here, not {Describe(element)}.";
+        }
+
+        if (type == typeof(LineChoice))
+        {
+            return element.ValueKind == JsonValueKind.String || (element.ValueKind == JsonValueKind.Number && element.TryGetInt32(out _))
+                ? null
+                : $"A line is named by its place (a whole number, from 0) or by its material (a text), not by {Describe(element)}.";
         }
 
         if (type.IsEnum)

@@ -1434,6 +1434,187 @@ namespace Materia.Data.Migrations.PostgreSql
                     b.ToTable("limit_use");
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.NeedEffectRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Need")
+                        .HasColumnType("text")
+                        .HasColumnName("need");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Acid")
+                        .HasColumnType("text")
+                        .HasColumnName("acid");
+
+                    b.Property<string>("AimedProperty")
+                        .HasColumnType("text")
+                        .HasColumnName("aimed_property");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("text")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("evidence");
+
+                    b.Property<decimal?>("High")
+                        .HasColumnType("numeric")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("text")
+                        .HasColumnName("locator");
+
+                    b.Property<decimal?>("Low")
+                        .HasColumnType("numeric")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Scope")
+                        .HasColumnType("text")
+                        .HasColumnName("scope");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("source");
+
+                    b.Property<decimal?>("Temperature")
+                        .HasColumnType("numeric")
+                        .HasColumnName("temperature");
+
+                    b.Property<decimal?>("Weight")
+                        .HasColumnType("numeric")
+                        .HasColumnName("weight");
+
+                    b.HasKey("Release", "Need", "Ordinal")
+                        .HasName("pk_need_effect");
+
+                    b.ToTable("need_effect", t =>
+                        {
+                            t.HasCheckConstraint("ck_need_effect_acid_of_fatty_acid", "(acid IS NOT NULL) = (aimed_property IS NOT NULL AND aimed_property = 'fatty-acid')");
+
+                            t.HasCheckConstraint("ck_need_effect_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_need_effect_kind_is_known", "kind IN ('target', 'prefer', 'avoid', 'exclude', 'caution')");
+
+                            t.HasCheckConstraint("ck_need_effect_property_is_known", "aimed_property IN ('solid-content', 'clear-point', 'viscosity', 'iodine-value', 'saponification-value', 'density', 'oxidisability', 'fatty-acid', 'saturated', 'monounsaturated', 'polyunsaturated', 'required-hlb', 'comedogenic')");
+
+                            t.HasCheckConstraint("ck_need_effect_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_need_effect_range_in_order", "low <= high");
+
+                            t.HasCheckConstraint("ck_need_effect_reason_not_blank", "trim(reason) <> ''");
+
+                            t.HasCheckConstraint("ck_need_effect_scope_where_needed", "(scope IS NOT NULL) = (kind IN ('prefer', 'avoid', 'exclude'))");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_property", "(kind = 'target') = (aimed_property IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_range", "(kind = 'target') = (low IS NOT NULL OR high IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_weight", "(kind = 'target') = (weight IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_weight_in_range", "weight BETWEEN 0 AND 10");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("integer")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("text")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("text")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("text")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Opposes")
+                        .HasColumnType("text")
+                        .HasColumnName("opposes");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("integer")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("text")
+                        .HasColumnName("text");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_need");
+
+                    b.ToTable("need", t =>
+                        {
+                            t.HasCheckConstraint("ck_need_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_need_id_is_kebab_case", "id ~ '^[a-z0-9]+(-[a-z0-9]+)*$'");
+
+                            t.HasCheckConstraint("ck_need_name_not_blank", "trim(name) <> ''");
+
+                            t.HasCheckConstraint("ck_need_opposes_another", "opposes <> id");
+
+                            t.HasCheckConstraint("ck_need_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_need_subject_is_known", "subject IN ('strands', 'scalp', 'skin', 'choice', 'climate', 'person')");
+
+                            t.HasCheckConstraint("ck_need_text_not_blank", "trim(text) <> ''");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.Property<int>("Release")
@@ -2877,6 +3058,65 @@ namespace Materia.Data.Migrations.PostgreSql
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_limit_use_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedEffectRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_release_release");
+
+                    b.HasOne("Materia.Data.Rows.FattyAcidRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Acid")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_effect_fatty_acid_acid");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_effect_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.NeedRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Need")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_need_need");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>

@@ -1464,6 +1464,195 @@ namespace Materia.Data.Migrations.Sqlite
                     b.ToTable("limit_use");
                 });
 
+            modelBuilder.Entity("Materia.Data.Rows.NeedEffectRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Need")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("need");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Acid")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("acid");
+
+                    b.Property<string>("AimedProperty")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("aimed_property");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("High")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("high");
+
+                    b.Property<string>("Kind")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("kind");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Low")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("low");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("reason");
+
+                    b.Property<string>("Scope")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("scope");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Temperature")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("temperature");
+
+                    b.Property<string>("Weight")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("weight");
+
+                    b.HasKey("Release", "Need", "Ordinal")
+                        .HasName("pk_need_effect");
+
+                    b.ToTable("need_effect", t =>
+                        {
+                            t.HasCheckConstraint("ck_need_effect_acid_of_fatty_acid", "(acid IS NOT NULL) = (aimed_property IS NOT NULL AND aimed_property = 'fatty-acid')");
+
+                            t.HasCheckConstraint("ck_need_effect_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_need_effect_high_is_decimal", "ltrim(high, '-') GLOB '[0-9]*' AND high GLOB '*[0-9]' AND ltrim(high, '-') NOT GLOB '*[^0-9.]*' AND length(high) - length(ltrim(high, '-')) <= 1 AND length(high) - length(replace(high, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_need_effect_kind_is_known", "kind IN ('target', 'prefer', 'avoid', 'exclude', 'caution')");
+
+                            t.HasCheckConstraint("ck_need_effect_low_is_decimal", "ltrim(low, '-') GLOB '[0-9]*' AND low GLOB '*[0-9]' AND ltrim(low, '-') NOT GLOB '*[^0-9.]*' AND length(low) - length(ltrim(low, '-')) <= 1 AND length(low) - length(replace(low, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_need_effect_property_is_known", "aimed_property IN ('solid-content', 'clear-point', 'viscosity', 'iodine-value', 'saponification-value', 'density', 'oxidisability', 'fatty-acid', 'saturated', 'monounsaturated', 'polyunsaturated', 'required-hlb', 'comedogenic')");
+
+                            t.HasCheckConstraint("ck_need_effect_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_need_effect_range_in_order", "CAST(low AS REAL) <= CAST(high AS REAL)");
+
+                            t.HasCheckConstraint("ck_need_effect_reason_not_blank", "trim(reason) <> ''");
+
+                            t.HasCheckConstraint("ck_need_effect_scope_where_needed", "(scope IS NOT NULL) = (kind IN ('prefer', 'avoid', 'exclude'))");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_property", "(kind = 'target') = (aimed_property IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_range", "(kind = 'target') = (low IS NOT NULL OR high IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_target_has_weight", "(kind = 'target') = (weight IS NOT NULL)");
+
+                            t.HasCheckConstraint("ck_need_effect_temperature_is_decimal", "ltrim(temperature, '-') GLOB '[0-9]*' AND temperature GLOB '*[0-9]' AND ltrim(temperature, '-') NOT GLOB '*[^0-9.]*' AND length(temperature) - length(ltrim(temperature, '-')) <= 1 AND length(temperature) - length(replace(temperature, '.', '')) <= 1");
+
+                            t.HasCheckConstraint("ck_need_effect_weight_in_range", "CAST(weight AS REAL) BETWEEN 0 AND 10");
+
+                            t.HasCheckConstraint("ck_need_effect_weight_is_decimal", "ltrim(weight, '-') GLOB '[0-9]*' AND weight GLOB '*[0-9]' AND ltrim(weight, '-') NOT GLOB '*[^0-9.]*' AND length(weight) - length(ltrim(weight, '-')) <= 1 AND length(weight) - length(replace(weight, '.', '')) <= 1");
+                        });
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedRow", b =>
+                {
+                    b.Property<int>("Release")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("release");
+
+                    b.Property<string>("Id")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("id");
+
+                    b.Property<string>("CheckIn")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("check_in");
+
+                    b.Property<string>("Evidence")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("evidence");
+
+                    b.Property<string>("Locator")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("locator");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("name");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("note");
+
+                    b.Property<string>("Opposes")
+                        .HasColumnType("TEXT")
+                        .HasColumnName("opposes");
+
+                    b.Property<int>("Ordinal")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("ordinal");
+
+                    b.Property<string>("Source")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("source");
+
+                    b.Property<string>("Subject")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("subject");
+
+                    b.Property<string>("Text")
+                        .IsRequired()
+                        .HasColumnType("TEXT")
+                        .HasColumnName("text");
+
+                    b.HasKey("Release", "Id")
+                        .HasName("pk_need");
+
+                    b.ToTable("need", t =>
+                        {
+                            t.HasCheckConstraint("ck_need_evidence_is_known", "evidence IN ('published', 'secondary', 'common-practice', 'memory')");
+
+                            t.HasCheckConstraint("ck_need_id_is_kebab_case", "id GLOB '[a-z0-9]*' AND id GLOB '*[a-z0-9]' AND id NOT GLOB '*[^a-z0-9-]*' AND id NOT GLOB '*--*'");
+
+                            t.HasCheckConstraint("ck_need_name_not_blank", "trim(name) <> ''");
+
+                            t.HasCheckConstraint("ck_need_opposes_another", "opposes <> id");
+
+                            t.HasCheckConstraint("ck_need_published_has_locator", "evidence <> 'published' OR (locator IS NOT NULL AND trim(locator) <> '')");
+
+                            t.HasCheckConstraint("ck_need_subject_is_known", "subject IN ('strands', 'scalp', 'skin', 'choice', 'climate', 'person')");
+
+                            t.HasCheckConstraint("ck_need_text_not_blank", "trim(text) <> ''");
+                        });
+                });
+
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>
                 {
                     b.Property<int>("Release")
@@ -2935,6 +3124,65 @@ namespace Materia.Data.Migrations.Sqlite
                         .OnDelete(DeleteBehavior.Cascade)
                         .IsRequired()
                         .HasConstraintName("fk_limit_use_regulated_limit_regulated_limit");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedEffectRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_release_release");
+
+                    b.HasOne("Materia.Data.Rows.FattyAcidRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Acid")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_effect_fatty_acid_acid");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_effect_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.NeedRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Need")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_need_need");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_effect_source_source");
+                });
+
+            modelBuilder.Entity("Materia.Data.Rows.NeedRow", b =>
+                {
+                    b.HasOne("Materia.Data.Rows.ReleaseRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release")
+                        .OnDelete(DeleteBehavior.Cascade)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_release_release");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "CheckIn")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .HasConstraintName("fk_need_source_check_in");
+
+                    b.HasOne("Materia.Data.Rows.SourceRow", null)
+                        .WithMany()
+                        .HasForeignKey("Release", "Source")
+                        .OnDelete(DeleteBehavior.NoAction)
+                        .IsRequired()
+                        .HasConstraintName("fk_need_source_source");
                 });
 
             modelBuilder.Entity("Materia.Data.Rows.OriginAllergenFamilyRow", b =>

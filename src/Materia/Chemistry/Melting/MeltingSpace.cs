@@ -69,6 +69,15 @@ public sealed class MeltingSpace
             && entry.Description.Species.Any(s => s.Species.Class != CrystalClass.Liquid);
     }
 
+    /// <summary>The space for these materials: the release's own, unless one of them is a stranger to it.</summary>
+    internal static MeltingSpace For(IReadOnlyList<Ingredient> ingredients, Release release) =>
+        ingredients.All(i => ReferenceEquals(release.FindIngredient(i.Id), i))
+            ? Of(release)
+            : new MeltingSpace(release, ingredients.Distinct<Ingredient>(ReferenceEqualityComparer.Instance));
+
+    /// <summary>The species that an ingredient brings, by number [mol/g].</summary>
+    internal IReadOnlyList<(int Index, double MolesPerGram)> AmountsOf(Ingredient ingredient) => entries[ingredient].Amounts;
+
     /// <summary>How much of a species an ingredient brings [mol/g].</summary>
     public double AmountOf(Ingredient ingredient, int index)
     {

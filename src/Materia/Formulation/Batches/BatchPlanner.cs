@@ -1,4 +1,3 @@
-using Materia.Chemistry;
 using Materia.Formulation.Sections;
 
 namespace Materia.Formulation.Batches;
@@ -7,9 +6,10 @@ namespace Materia.Formulation.Batches;
 internal static class BatchPlanner
 {
     /// <summary>Under so many steps of the scale a weight can be off by more than 5 % from rounding alone.</summary>
-    private const int FewSteps = 10;
+    public const int FewSteps = 10;
 
-    private const decimal GreatestSteps = 1e15m;
+    /// <summary>More steps than this no scale has.</summary>
+    public const decimal GreatestSteps = 1e15m;
 
     public static BatchPlan Plan(EvaluationInput input)
     {
@@ -18,63 +18,68 @@ internal static class BatchPlanner
             return new BatchPlan { Absent = "The formula has no \"batch\". Add one, such as { \"mass\": 250, \"unit\": \"g\", \"scaleResolution\": 0.1 }, to get weights." };
         }
 
-        var density = batch.JarVolume is null ? null : input.Of(FormulaDensity.Section).Filled();
-        var asked = batch.Mass ?? MassForJars(batch, density);
-        if (asked is not { } mass)
+        var density = batch.JarVolume is null && batch.Volume is null ? null : input.Of(FormulaDensity.Section).Filled();
+        if (BatchBasis.Of(batch, density) is not ({ } basis, var asked))
         {
-            return new BatchPlan { Absent = "The batch is sized by jars, which takes a density, and this formula has none (see the section density). Give the batch a mass." };
+            var by = batch.Volume is null ? "jars" : "volume";
+            return new BatchPlan { Absent = $"The batch is sized by {by}, which takes a density, and this formula has none (see the section density). Give the batch a mass." };
         }
 
-        // A mass worked out from jars is rounded up, so that it does fill them.
-        var ideal = mass / batch.ScaleResolution;
+        // A mass worked out from jars or a volume is rounded up, so that it does fill them.
+        var ideal = asked / batch.ScaleResolution;
         if (ideal > GreatestSteps)
         {
-            return new BatchPlan { Absent = "So many jars take more than can be weighed with this scale. Give fewer jars or a coarser scale." };
+            return new BatchPlan { Absent = "That is more than can be weighed with this scale. Make less, or give a coarser scale." };
         }
 
         var steps = (long)(batch.Mass is null ? decimal.Ceiling(ideal) : decimal.Round(ideal, MidpointRounding.AwayFromZero));
         var parts = LargestRemainder.Apportion([.. input.Formula.Lines.Select(l => l.Percent)], steps);
-        var total = steps * batch.ScaleResolution;
-        var yield = RoundDown(total * (1 - (batch.LossPercent / 100)), batch.ScaleResolution);
-        var jars = batch.JarVolume is { } volume && density is not null
-            ? JarFilling.Of(volume, batch.HeadspacePercent, batch.Jars, yield * batch.Unit.Grams, density)
-            : null;
+        return Describe(input, batch, basis, steps, parts, JarFilling.Of(batch, steps * batch.ScaleResolution * (1 - (batch.LossPercent / 100)) * batch.Unit.Grams, density));
+    }
+
+    private static BatchPlan Describe(EvaluationInput input, NormalisedBatch batch, BatchBasis basis, long steps, IReadOnlyList<long> parts, JarFilling? jars)
+    {
         var unit = batch.Unit.Ucum;
+        var total = steps * batch.ScaleResolution;
+        var kept = 1 - (batch.LossPercent / 100);
+        var rounding = BatchRounding.Of(input, parts, steps);
+        IReadOnlyList<BatchRemedy> remedies = [.. input.Formula.Lines.Select((_, i) => BatchRemedy.Of(input.Formula, parts, steps, i)).OfType<BatchRemedy>()];
         return new BatchPlan
         {
+            Basis = basis,
             Total = new Mass(total, unit),
+            TotalInGrams = new Mass(total * batch.Unit.Grams, MassUnit.Gram.Ucum),
             ScaleResolution = new Mass(batch.ScaleResolution, unit),
-            Lines = [.. input.Formula.Lines.Zip(parts, (line, part) => Line(line, part, steps, batch))],
+            Lines = [.. input.Formula.Lines.Zip(parts, (line, part) => Line(line, part, steps, batch, input))],
+            Rounding = rounding,
+            Remedies = remedies,
             LossPercent = batch.LossPercent,
-            ExpectedYield = new Mass(yield, unit),
-            MassForFullYield = batch.LossPercent > 0 && batch.Mass is not null
-                ? new Mass(-RoundDown(-total / (1 - (batch.LossPercent / 100)), batch.ScaleResolution), unit)
+            ExpectedYield = new Mass(RoundDown(total * kept, batch.ScaleResolution), unit),
+            MassForFullYield = batch.LossPercent > 0 && (batch.Mass ?? batch.Volume) is not null
+                ? new Mass(-RoundDown(-total / kept, batch.ScaleResolution), unit)
                 : null,
             Jars = jars,
-            Warnings = BatchWarnings.Of(input.Formula, parts, steps, FewSteps, jars),
-            Steps = input.Explain ? BatchSteps.Of(input.Formula, parts, steps) : null,
+            Notes = batch.Assumed,
+            Warnings = BatchWarnings.Of(batch, steps, remedies, rounding, jars),
+            Steps = input.Explain ? BatchSteps.Of(input.Formula, basis, parts, steps) : null,
         };
     }
 
-    /// <summary>The mass that fills the jars after the loss, in the batch's unit; <see langword="null"/> without a density.</summary>
-    private static decimal? MassForJars(NormalisedBatch batch, TemperatureFigure? density)
+    private static BatchLine Line(NormalisedLine line, long part, long steps, NormalisedBatch batch, EvaluationInput input)
     {
-        if (density is null || batch is not { Jars: { } jars, JarVolume: { } volume })
+        var shift = BatchRounding.Achieved(part, steps) - line.Percent;
+        return new()
         {
-            return null;
-        }
-
-        var filled = jars * volume * (1 - (batch.HeadspacePercent / 100));
-        return filled * (decimal)density.Value / (1 - (batch.LossPercent / 100)) / batch.Unit.Grams;
+            Ingredient = line.IsOwn ? null : line.Material,
+            Own = line.IsOwn ? line.Material : null,
+            Mass = new Mass(part * batch.ScaleResolution, batch.Unit.Ucum),
+            Percent = line.Percent,
+            PercentAchieved = decimal.Round(100m * part / steps, 4),
+            Shift = decimal.Round(shift, 4),
+            ShiftPercent = decimal.Round(100 * shift / line.Percent, 2),
+            Volume = MeasuredVolume.Of(line, part * batch.ScaleResolution * batch.Unit.Grams, input.Release),
+        };
     }
-
-    private static BatchLine Line(NormalisedLine line, long part, long steps, NormalisedBatch batch) => new()
-    {
-        Ingredient = line.IsOwn ? null : line.Material,
-        Own = line.IsOwn ? line.Material : null,
-        Mass = new Mass(part * batch.ScaleResolution, batch.Unit.Ucum),
-        PercentAchieved = decimal.Round(100m * part / steps, 4),
-    };
 
     private static decimal RoundDown(decimal mass, decimal step) => decimal.Floor(mass / step) * step;
 }

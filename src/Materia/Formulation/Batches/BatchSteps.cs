@@ -5,7 +5,7 @@ namespace Materia.Formulation.Batches;
 /// <summary>The arithmetic of the weights.</summary>
 internal static class BatchSteps
 {
-    public static IReadOnlyList<ExplainedStep> Of(NormalisedFormula formula, IReadOnlyList<long> parts, long steps)
+    public static IReadOnlyList<ExplainedStep> Of(NormalisedFormula formula, BatchBasis basis, IReadOnlyList<long> parts, long steps)
     {
         var batch = formula.Batch!;
         var (resolution, unit) = (Fault.Text(batch.ScaleResolution), batch.Unit.Word);
@@ -18,6 +18,16 @@ internal static class BatchSteps
                 Arithmetic = $"{Fault.Text(steps * batch.ScaleResolution)} {unit} / {resolution} {unit} = {steps}",
             },
         ];
+        if (basis.By != "mass")
+        {
+            explained.Insert(0, new()
+            {
+                What = "mass to weigh in",
+                Equation = "by volume m = V ρ; by jars m = n V (1 − headspace/100) ρ / (1 − loss/100), or n m(jar) / (1 − loss/100); rounded up to the scale",
+                Arithmetic = basis.Text,
+            });
+        }
+
         foreach (var (line, part) in formula.Lines.Zip(parts))
         {
             var owed = line.Percent * steps / 100;

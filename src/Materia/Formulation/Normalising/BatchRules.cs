@@ -11,6 +11,13 @@ internal static class BatchRules
     /// <summary>The finest laboratory balance resolves 0.1 µg [g].</summary>
     private const decimal FinestScale = 0.000_000_1m;
 
+    /// <summary>Ten cubic metres [mL], the volume of about that mass.</summary>
+    private const decimal GreatestVolume = 10_000_000m;
+
+    /// <summary>What a jar or drum may hold [g]: between a drop and a tonne.</summary>
+    private const decimal LeastJar = 0.01m;
+    private const decimal GreatestJar = 1_000_000m;
+
     private const decimal UsualHeadspace = 5;
     private const int MostJars = 100_000;
 
@@ -29,7 +36,8 @@ internal static class BatchRules
             CheckScale(batch, unit, faults);
         }
 
-        CheckJars(batch, faults);
+        CheckJars(batch, unit, faults);
+        faults.Within("/batch/volume", batch.Volume, 0.1m, GreatestVolume, "The volume to make [mL]");
         faults.Within("/batch/lossPercent", batch.LossPercent, 0, 90, "Loss [%]");
         if (faults.Count > before || unit is null)
         {
@@ -42,7 +50,25 @@ internal static class BatchRules
         }
 
         return new NormalisedBatch(
-            batch.Mass, unit, batch.ScaleResolution ?? unit.UsualStep, batch.LossPercent ?? 0, batch.Jars, batch.JarVolume, batch.HeadspacePercent ?? UsualHeadspace);
+            batch.Mass, unit, batch.ScaleResolution ?? unit.UsualStep, batch.LossPercent ?? 0, batch.Jars, batch.JarVolume, batch.HeadspacePercent ?? UsualHeadspace)
+        {
+            Volume = batch.Volume,
+            JarMass = batch.JarMass,
+            Assumed = [.. Assumed(batch)],
+        };
+    }
+
+    private static IEnumerable<string> Assumed(FormulaBatch batch)
+    {
+        if (batch is { JarVolume: not null, HeadspacePercent: null })
+        {
+            yield return $"No headspacePercent was given; {Fault.Text(UsualHeadspace)} % of each jar is left empty, as is common practice.";
+        }
+
+        if (batch.LossPercent is null)
+        {
+            yield return "No lossPercent was given; nothing is counted as left behind in beakers. Weigh what you fill once, and give the difference.";
+        }
     }
 
     private static MassUnit? Unit(FormulaBatch batch, FaultList faults)
@@ -71,10 +97,14 @@ internal static class BatchRules
     {
         if (batch.Mass is not { } mass)
         {
-            if (batch.Jars is null || batch.JarVolume is null)
+            if (batch.Volume is null && (batch.Jars is null || batch is { JarVolume: null, JarMass: null }))
             {
-                faults.Add("/batch/mass", "Say how much to make: \"mass\" and \"unit\", or \"jars\" and \"jarVolume\".");
+                faults.Add("/batch/mass", "Say how much to make: \"mass\" and \"unit\", or \"volume\" in mL, or \"jars\" and \"jarVolume\" (in mL) or \"jarMass\".");
             }
+        }
+        else if (batch.Volume is not null)
+        {
+            faults.Add("/batch/volume", "Give the batch's mass or its volume, not both.");
         }
         else if (mass <= 0)
         {
@@ -113,14 +143,38 @@ internal static class BatchRules
         }
     }
 
-    private static void CheckJars(FormulaBatch batch, FaultList faults)
+    private static void CheckJars(FormulaBatch batch, MassUnit? unit, FaultList faults)
     {
         faults.Within("/batch/jars", batch.Jars, 1, MostJars, "The number of jars");
         faults.Within("/batch/jarVolume", batch.JarVolume, 0.1m, 1_000_000, "The volume of a jar [mL]");
         faults.Within("/batch/headspacePercent", batch.HeadspacePercent, 0, 50, "Headspace [%]");
-        if (batch is { Jars: not null, JarVolume: null })
+        if (batch is { Jars: not null, JarVolume: null, JarMass: null })
         {
-            faults.Add("/batch/jarVolume", "Give the volume of one jar filled to the brim, in mL.");
+            faults.Add("/batch/jarVolume", "Give the volume of one jar filled to the brim, in mL, or as \"jarMass\" the mass that goes into it.");
+        }
+
+        if (batch.JarMass is not { } mass)
+        {
+            return;
+        }
+
+        if (batch.JarVolume is not null)
+        {
+            faults.Add("/batch/jarMass", "Give the mass that goes into one jar or the jar's volume, not both.");
+        }
+
+        if (batch.HeadspacePercent is not null)
+        {
+            faults.Add("/batch/headspacePercent", "Headspace is a share of a jar's volume; with \"jarMass\" leave it out.");
+        }
+
+        if (mass <= 0)
+        {
+            faults.Add("/batch/jarMass", $"The mass that goes into a jar must be over 0, and {Fault.Text(mass)} is not.");
+        }
+        else if (unit is not null && (mass > GreatestJar / unit.Grams || mass * unit.Grams < LeastJar))
+        {
+            faults.Add("/batch/jarMass", $"No jar takes {Fault.Text(mass)} {unit.Word}. Give the mass in the unit of the batch.");
         }
     }
 }

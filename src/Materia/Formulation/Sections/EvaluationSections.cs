@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
 using Materia.Formulation.Batches;
+using Materia.Formulation.Costs;
+using Materia.Formulation.Directing;
 
 namespace Materia.Formulation.Sections;
 
@@ -25,7 +27,9 @@ public static class EvaluationSections
         ProductSections.Declaration,
         ProductSections.NaturalOrigin,
         BatchPlan.Section,
+        ProductCost.Section,
         ProductSections.Cautions,
+        Directions.Section,
         CoverageReport.Section,
     ];
 

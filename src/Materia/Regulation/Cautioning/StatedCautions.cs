@@ -30,7 +30,7 @@ internal static class StatedCautions
         .Select(g => Finding(
             UsingCautions.Sunlight, "whoever uses it", "in use, on skin that sees the sun",
             "Keep the sum of share over limit at or below 1 (see limits), keep treated skin out of the sun and of tanning lamps, or use grades freed of furocoumarins.",
-            g.First().Limit, [.. g.SelectMany(l => l.Sum.Contributions.Select(c => c.Ingredient)).Distinct(StringComparer.Ordinal)]));
+            g.First().Limit, [.. g.SelectMany(l => l.Sum.Contributions.Select(c => c.Line.Name)).Distinct(StringComparer.Ordinal)]));
 
     private static IEnumerable<CautionFinding> OfUse(CautionedFormula formula)
     {

@@ -12,6 +12,8 @@ internal static class UsingCautions
 
     private const decimal Slippery = 5;
 
+    private static readonly IngredientKind[] Greasy = [IngredientKind.Oil, IngredientKind.Butter, IngredientKind.Ester, IngredientKind.Hydrocarbon];
+
     // Camphor, menthol and 1,8-cineole by CAS number, in their natural and racemic forms.
     private static readonly string[] Terpenes = ["76-22-2", "464-49-3", "89-78-1", "2216-51-5", "470-82-6"];
 
@@ -58,6 +60,11 @@ internal static class UsingCautions
             "trade-practice", null, Evidence.CommonPractice,
             f => f.Use is { Exposure: Exposure.RinseOff } && f.Share(IngredientKind.Oil, IngredientKind.Butter, IngredientKind.Ester, IngredientKind.Hydrocarbon) > Slippery
                 ? f.OfKinds(IngredientKind.Oil, IngredientKind.Butter, IngredientKind.Ester, IngredientKind.Hydrocarbon) : null),
+        new("stains", User, "until it has sunk in or is washed out",
+            "Fat and colour mark pillowcases, collars and towels: use old ones, let it sink in before you dress or lie down, and wash marked cloth hot and soon, with washing-up liquid rubbed in first. Do not tumble-dry cloth that is still oily: it can catch fire.",
+            "trade-practice", null, Evidence.CommonPractice,
+            f => f.Lines(p => p.Bought.Kind is IngredientKind.Colourant or IngredientKind.Clay
+                || (f.Share(Greasy) > Slippery && p.Kind is { } kind && Greasy.Contains(kind)))),
         new("breathing in powder", "whoever uses it, infants and people with asthma above all", "in use",
             "Put it in the hand away from the face; no sprays, and not on infants.",
             "trade-practice", null, Evidence.CommonPractice,

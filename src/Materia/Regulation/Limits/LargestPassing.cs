@@ -1,3 +1,5 @@
+using Materia.Regulation.Rollup;
+
 namespace Materia.Regulation.Limits;
 
 /// <summary>The largest share of one material that would keep a limit, all other materials staying as they are.</summary>
@@ -13,10 +15,10 @@ public sealed record LargestPassing(string Ingredient, decimal Percent)
     /// <param name="limit">The limit, in the unit of the contributions' amounts.</param>
     /// <param name="notExcluded">What other materials may hold besides, in the same unit.</param>
     /// <param name="below">Whether the amount must stay below the limit.</param>
-    internal static IReadOnlyList<LargestPassing> Of(IReadOnlyList<Contribution> contributions, decimal limit, decimal notExcluded, bool below)
+    internal static IReadOnlyList<LargestPassing> Of(IReadOnlyList<ExactContribution> contributions, decimal limit, decimal notExcluded, bool below)
     {
         var total = contributions.Sum(c => c.Amount.High) + notExcluded;
-        return [.. contributions.Where(c => c.ShareOfIngredient.High > 0).Select(c => new LargestPassing(c.Ingredient, Largest(limit - (total - c.Amount.High), c.ShareOfIngredient.High, below)))];
+        return [.. contributions.Where(c => c.Share.High > 0).Select(c => new LargestPassing(c.Line.Name, Largest(limit - (total - c.Amount.High), c.Share.High, below)))];
     }
 
     private static decimal Largest(decimal room, decimal share, bool below)

@@ -1,5 +1,6 @@
 using Materia.Catalogue;
 using Materia.Catalogue.Regulated;
+using Materia.Regulation.Rollup;
 
 namespace Materia.Regulation.Limits;
 
@@ -9,14 +10,14 @@ internal static class RatioFinding
     /// <summary>The finding for the limits of one group that name something in the formula.</summary>
     public static LimitFinding Of(IReadOnlyList<Limit> limits, RegulatedFormula formula)
     {
-        var contributions = new List<Contribution>();
+        var contributions = new List<ExactContribution>();
         foreach (var limit in limits.Where(l => l.MaxPercent > 0))
         {
             var sum = formula.Rollup.Of(limit);
             var perPercent = 1 / limit.MaxPercent!.Value;
             contributions.AddRange(sum.Contributions.Select(c => c with
             {
-                ShareOfIngredient = c.ShareOfIngredient * perPercent,
+                Share = c.Share * perPercent,
                 Amount = c.Amount * perPercent,
             }));
         }
@@ -33,7 +34,7 @@ internal static class RatioFinding
             Limit = 1,
             Unit = Units.One,
             Entry = string.Join("; ", limits.Select(l => l.Locator).OfType<string>().Distinct(StringComparer.Ordinal)),
-            Contributions = [.. contributions.OrderByDescending(c => c.Amount.High).Select(c => c.Trimmed())],
+            Contributions = [.. contributions.OrderByDescending(c => c.Amount.High).Select(c => c.Shown())],
             LargestPassing = LargestPassing.Of(contributions, 1, 0, below: false),
             Notes = [.. first.Notes, "Each share was divided by its own limit; the ratios of all such materials together must not pass 1."],
         };

@@ -17,6 +17,7 @@ internal sealed class MemberSets
     private readonly ConditionalWeakTable<Ingredient, SetMatch[]> matches = [];
     private readonly List<MemberSet> sets = [];
     private readonly FrozenDictionary<string, int[]> byKey;
+    private readonly FrozenDictionary<object, int> byRule;
 
     private MemberSets(Release release)
     {
@@ -28,21 +29,22 @@ internal sealed class MemberSets
         var ordinals = new Dictionary<string, int>(StringComparer.Ordinal);
 
         // Limits that add up as ratios name whole oils, of which a formula says whether they are in it.
-        OfLimit = content.Limits.ToFrozenDictionary<Limit, Limit, int>(
-            l => l, l => Add(l.Members, l.ExceptIngredients, l.RatioGroup is null && l.Members.Any(m => m.Cas is { } cas && fragrance.Contains(cas)), ordinals), ReferenceEqualityComparer.Instance);
-        OfAllergen = content.Allergens.ToFrozenDictionary<Allergen, Allergen, int>(
-            a => a, a => Add(a.Members, [], !a.NaturalExtract, ordinals), ReferenceEqualityComparer.Instance);
+        OfLimits = [.. content.Limits.Select(l => Add(l.Members, l.ExceptIngredients, l.RatioGroup is null && l.Members.Any(m => m.Cas is { } cas && fragrance.Contains(cas)), ordinals))];
+        OfAllergens = [.. content.Allergens.Select(a => Add(a.Members, [], !a.NaturalExtract, ordinals))];
+        byRule = content.Limits.Zip(OfLimits, (l, s) => KeyValuePair.Create<object, int>(l, s))
+            .Concat(content.Allergens.Zip(OfAllergens, (a, s) => KeyValuePair.Create<object, int>(a, s)))
+            .ToFrozenDictionary(ReferenceEqualityComparer.Instance);
         byKey = sets
             .SelectMany(s => s.Members.SelectMany(ContentKeys.Of).Distinct(StringComparer.Ordinal).Select(key => (Key: key, s.Ordinal)))
             .GroupBy(p => p.Key, p => p.Ordinal, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
     }
 
-    /// <summary>The set of each limit, by its ordinal.</summary>
-    public FrozenDictionary<Limit, int> OfLimit { get; }
+    /// <summary>The ordinal of the set of each limit, in the order of the table.</summary>
+    public int[] OfLimits { get; }
 
-    /// <summary>The set of each allergen, by its ordinal.</summary>
-    public FrozenDictionary<Allergen, int> OfAllergen { get; }
+    /// <summary>The ordinal of the set of each allergen, in the order of the table.</summary>
+    public int[] OfAllergens { get; }
 
     /// <summary>The sets.</summary>
     public IReadOnlyList<MemberSet> Sets => sets;
@@ -51,6 +53,12 @@ internal sealed class MemberSets
 
     /// <summary>The sets of a release, made at the first call.</summary>
     public static MemberSets Of(Release release) => Known.GetValue(release, r => new MemberSets(r));
+
+    /// <summary>The ordinal of the set of a limit of the release.</summary>
+    public int Of(Limit limit) => byRule[limit];
+
+    /// <summary>The ordinal of the set of an allergen of the release.</summary>
+    public int Of(Allergen allergen) => byRule[allergen];
 
     /// <summary>What an ingredient holds of each set that names something in it.</summary>
     public SetMatch[] Matches(Ingredient ingredient) =>

@@ -8,10 +8,10 @@ namespace Materia.Regulation.Rollup;
 /// most [%]; 0 where all is accounted for.
 /// </param>
 /// <param name="Unstated">Those materials.</param>
-internal sealed record SubstanceAmount(Amount Amount, IReadOnlyList<Contribution> Contributions, decimal NotExcluded, IReadOnlyList<string> Unstated)
+internal sealed record SubstanceAmount(Amount Amount, IReadOnlyList<ExactContribution> Contributions, decimal NotExcluded, IReadOnlyList<string> Unstated)
 {
     private IReadOnlyList<Contribution>? shown;
 
     /// <summary>The contributions to show.</summary>
-    public IReadOnlyList<Contribution> Shown => shown ??= [.. Contributions.Select(c => c.Trimmed())];
+    public IReadOnlyList<Contribution> Shown => shown ??= [.. Contributions.Select(c => c.Shown())];
 }

@@ -1,0 +1,51 @@
+namespace Materia.Formulation.Directing;
+
+/// <summary>How products for face, beard, lips and nails are used.</summary>
+internal static class FaceDirections
+{
+    public static IReadOnlyList<UseDirections> All { get; } =
+    [
+        new("beard-oil",
+            "Two drops for stubble, five or six for a full beard.",
+            "On a washed, towel-dried beard: rub it between the palms, press it into the skin first, then comb it through.",
+            "It stays on.",
+            "Your face wash takes off what is too much.",
+            "Yes: it stays on."),
+        new("clay-face-mask",
+            "Two teaspoons of powder with as much water as makes a paste, mixed just before use, or the same amount of a ready paste.",
+            "On clean, damp skin, in a layer that covers it; leave out eyes, lips and any sore spot.",
+            "Five to ten minutes. Mist it with water: it should not dry hard, which only dries the skin.",
+            "Soften it with plenty of lukewarm water and take it off with a wet cloth, without rubbing.",
+            "No: rinse it off."),
+        new("cleansing-balm",
+            "As much as a hazelnut.",
+            "On a dry face with dry hands; it should melt before water comes to it. Close the eyes.",
+            "A minute of gentle circles.",
+            "Wipe it off with a warm, wet cloth, rinse, and wash once more with a mild cleanser if a film is left.",
+            "No: take it off."),
+        new("face-oil",
+            "Two to four drops for face and neck.",
+            "On skin still damp from washing: warm it in the palms and press it on.",
+            "It stays on.",
+            "Blot with a tissue what has not sunk in after ten minutes.",
+            "Yes: it stays on, and the evening is its usual time."),
+        new("face-cream",
+            "As much as a pea for the face, as much again for the neck.",
+            "On clean skin, dabbed on at forehead, cheeks and chin and spread outwards.",
+            "It stays on.",
+            "Nothing to do; the next wash takes it off.",
+            "Yes: it stays on."),
+        new("lip-balm",
+            "One pass over each lip.",
+            "On dry, clean lips; take it from a pot with a clean finger.",
+            "It stays on; renew it when it is gone.",
+            "Nothing to do.",
+            "Yes: a thicker layer is usual at night."),
+        new("nail-and-cuticle-oil",
+            "One small drop for each nail.",
+            "On clean, dry nails and the skin around them, without varnish; rub it in.",
+            "It stays on; wait some minutes before you handle paper or glass.",
+            "Wipe off what is too much. Before varnish the nail must be free of oil.",
+            "Yes: the evening is its usual time."),
+    ];
+}
