@@ -1,6 +1,5 @@
 using System.Buffers.Text;
 using System.IO.Compression;
-using System.Text;
 using System.Text.Json;
 using Materia.Api.Evaluations.Reading;
 using Materia.Formulation;
@@ -57,15 +56,15 @@ public static class FormulaLink
 
     private static byte[]? Unpack(string text)
     {
-        var packed = new byte[Base64Url.GetMaxDecodedLength(text.Length)];
-        if (!Base64Url.TryDecodeFromUtf8(Encoding.UTF8.GetBytes(text), packed, out var length))
+        if (text.Length == 0 || !Base64Url.IsValid(text))
         {
             return null;
         }
 
+        var packed = Base64Url.DecodeFromChars(text);
         try
         {
-            using var deflate = new DeflateStream(new MemoryStream(packed, 0, length), CompressionMode.Decompress);
+            using var deflate = new DeflateStream(new MemoryStream(packed), CompressionMode.Decompress);
             var json = new byte[LargestJson + 1];
             var read = deflate.ReadAtLeast(json, json.Length, throwOnEndOfStream: false);
             return read is 0 or > LargestJson ? null : json[..read];

@@ -1,4 +1,5 @@
 using Materia.Api.Ingredients;
+using Materia.Api.Pages.Failures;
 using Materia.Api.Serving;
 using Materia.Catalogue;
 using Materia.Chemistry;
@@ -26,8 +27,6 @@ public partial class IngredientPage
 
     private Ingredient? Found { get; set; }
 
-    private IReadOnlyList<string> Nearest { get; set; } = [];
-
     private IReadOnlyList<LimitReference> Limits { get; set; } = [];
 
     private BlendMelting? Melting { get; set; }
@@ -46,8 +45,7 @@ public partial class IngredientPage
                 return;
             }
 
-            Context.Response.StatusCode = StatusCodes.Status404NotFound;
-            Nearest = Served.Index.NearestIds(Id.Length <= 60 ? Id : Id[..60], NearestShown);
+            FailurePages.NotFound(Context, Served.Index.NearestIds(Id.Length <= 60 ? Id : Id[..60], NearestShown));
             return;
         }
 

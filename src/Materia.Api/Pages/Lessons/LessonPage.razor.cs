@@ -1,3 +1,4 @@
+using Materia.Api.Pages.Failures;
 using Materia.Api.Serving;
 using Materia.Catalogue;
 using Materia.Chemistry;
@@ -35,7 +36,7 @@ public partial class LessonPage
         Method = AllMethods.ById.GetValueOrDefault(Id);
         if (Method is null)
         {
-            Context.Response.StatusCode = StatusCodes.Status404NotFound;
+            FailurePages.NotFound(Context, []);
             return;
         }
 
