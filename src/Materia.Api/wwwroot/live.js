@@ -25,6 +25,7 @@ export function live(form) {
     for (const id of PARTS) document.getElementById(id).replaceWith(page.getElementById(id));
     form.elements.namedItem('f').value = page.querySelector('input[name=f]').value;
     form.querySelector('[data-share]').href = page.querySelector('[data-share]').href;
+    page.querySelectorAll('.amount input').forEach((input) => { const here = document.getElementById(input.id); if (here) here.placeholder = input.placeholder; });
     page.querySelectorAll('.line .fault').forEach((fault) => {
       const here = document.getElementById(fault.id);
       here.textContent = fault.textContent;

@@ -12,16 +12,16 @@ public static class Written
     /// <summary>A unit as it is printed, with the space before it; nothing for pure numbers.</summary>
     public static string Unit(string ucum) => ucum switch
     {
-        Units.Celsius => " °C",
-        Units.GramPerHundredGram => " g/100 g",
-        Units.MillipascalSecond => " mPa·s",
-        Units.SquareMillimetrePerSecond => " mm²/s",
+        Units.Celsius => " °C",
+        Units.GramPerHundredGram => " g/100 g",
+        Units.MillipascalSecond => " mPa·s",
+        Units.SquareMillimetrePerSecond => " mm²/s",
         Units.PhScale or Units.One => "",
-        Units.Month => " months",
+        Units.Month => " months",
         Units.Degree => "°",
-        "[oz_av]" => " oz",
-        "[lb_av]" => " lb",
-        _ => " " + ucum,
+        "[oz_av]" => " oz",
+        "[lb_av]" => " lb",
+        _ => " " + ucum,
     };
 
     /// <summary>A stored number with the digits that its source gives.</summary>
@@ -65,6 +65,9 @@ public static class Written
 
     /// <summary>Words of an enumeration or a key with spaces in place of hyphens.</summary>
     public static string Words(string kebab) => kebab.Replace('-', ' ');
+
+    /// <summary>A sentence or phrase with a capital at its head.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     private static string Span(decimal low, decimal high) => low == high ? Number(low) : $"{Number(low)}–{Number(high)}";
 }
