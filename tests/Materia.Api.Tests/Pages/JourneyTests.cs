@@ -41,7 +41,7 @@ public sealed class JourneyTests(SqliteApi api, TestBrowser browser) : PageTests
         await page.Keyboard.PressAsync("ArrowDown");
         await page.Keyboard.PressAsync("Enter");
         await page.Locator("#percent-0").WaitForAsync();
-        await page.WaitForFunctionAsync("document.activeElement.id === 'percent-0'");
+        await Assertions.Expect(page.Locator("#percent-0")).ToBeFocusedAsync();
         await page.Keyboard.TypeAsync("100");
         await page.Keyboard.PressAsync("Enter");
         await page.GetByRole(AriaRole.Heading, new() { Name = "At a glance" }).WaitForAsync();
@@ -55,7 +55,7 @@ public sealed class JourneyTests(SqliteApi api, TestBrowser browser) : PageTests
     {
         var first = await OpenAsync(ExampleLink.Mask);
         await first.Locator("#percent-0").FillAsync("28");
-        await first.WaitForFunctionAsync("document.querySelector('#balance').textContent.includes('74')");
+        await Assertions.Expect(first.Locator("#balance")).ToContainTextAsync("74 %");
         var figures = await first.Locator("#results").InnerTextAsync();
         var second = await OpenAsync(new Uri(first.Url).PathAndQuery);
 

@@ -25,8 +25,8 @@ public sealed class WeightTests(SqliteApi api, TestBrowser browser) : PageTests(
     [Fact]
     public async Task Formula_OverAPhonesNetwork_IsInteractiveWithinASecond()
     {
-        var page = await OpenAsync("/lessons");
-        await page.GotoAsync(Url(ExampleLink.Mask));
+        // The first evaluation of a process compiles the code and prepares the release; a visitor pays for that once in its life.
+        await OpenAsync(ExampleLink.Mask);
         var context = await Browser.NewContextAsync();
         var fresh = await context.NewPageAsync();
         var session = await context.NewCDPSessionAsync(fresh);
@@ -36,8 +36,8 @@ public sealed class WeightTests(SqliteApi api, TestBrowser browser) : PageTests(
         var times = await fresh.EvaluateAsync<JsonElement>("(() => { const n = performance.getEntriesByType('navigation')[0]; return { interactive: n.domInteractive, ready: n.domContentLoadedEventEnd }; })()");
         TestContext.Current.SendDiagnosticMessage("interactive {0} ms, scripts run {1} ms", times.GetProperty("interactive"), times.GetProperty("ready"));
 
-        // Without script the page works as soon as it is parsed; with it, once the modules have run.
-        times.GetProperty("interactive").GetDouble().ShouldBeLessThan(1000);
+        // The form works as soon as it is parsed; completion and live figures once the modules have run, which is asked for here.
+        times.GetProperty("ready").GetDouble().ShouldBeLessThan(1000);
         await context.CloseAsync();
     }
 }
