@@ -6,6 +6,7 @@ using Materia.Api.Ingredients;
 using Materia.Api.Inventory;
 using Materia.Api.Matches;
 using Materia.Api.OpenApi;
+using Materia.Api.Pages;
 using Materia.Api.Reference;
 using Materia.Api.Serving;
 using Materia.Api.Substitutions;
@@ -42,6 +43,7 @@ public static class MateriaApi
         builder.Services.AddHttp(settings);
         builder.Services.AddEvaluations();
         builder.Services.AddDocumentation();
+        builder.Services.AddPages();
         var app = builder.Build();
         app.UseMateria();
         app.MapMateria();
@@ -86,6 +88,7 @@ public static class MateriaApi
         app.UseSwaggerPages();
         app.UseRouting();
         app.UseMiddleware<RequestChecks>();
+        app.UsePages();
     }
 
     private static void MapMateria(this WebApplication app)
@@ -93,6 +96,7 @@ public static class MateriaApi
         app.MapHealth();
         app.MapDocumentation();
         app.MapProblemPages();
+        app.MapPages();
         var v1 = app.MapGroup("/v1")
             .ProducesProblem(StatusCodes.Status400BadRequest)
             .ProducesProblem(StatusCodes.Status406NotAcceptable)

@@ -1,3 +1,4 @@
+using Materia.Api.Pages.Failures;
 using Microsoft.Net.Http.Headers;
 
 namespace Materia.Api.Http;
@@ -53,6 +54,11 @@ public sealed class FailuresAsProblems(RequestDelegate next, ILogger<FailuresAsP
         }
 
         context.Response.StatusCode = status;
+        if (FailurePages.Concerns(context))
+        {
+            return FailurePages.WriteAsync(context, status);
+        }
+
         return ProblemWriter.WriteAsync(context, ProblemKinds.OfStatus(status) is { } kind ? Problems.Details(kind) : new() { Status = status });
     }
 }

@@ -21,7 +21,6 @@ public static class Documentation
     public static WebApplication MapDocumentation(this WebApplication app)
     {
         app.MapOpenApi("/openapi/materia.{documentName}.json").ExcludeFromDescription();
-        app.MapGet("/", () => TypedResults.Redirect("/docs")).ExcludeFromDescription();
         return app;
     }
 

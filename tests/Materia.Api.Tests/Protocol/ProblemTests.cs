@@ -71,15 +71,6 @@ public abstract class ProblemTests(ServedApi api)
             page.ShouldContain(kind.NextStep);
         }
     }
-
-    [Fact]
-    public async Task Get_Root_LeadsToTheDocumentation()
-    {
-        using var answer = await api.Client.SendAsync(HttpMethod.Get, "/");
-
-        answer.StatusCode.ShouldBe(HttpStatusCode.Redirect);
-        answer.Headers.Location!.ToString().ShouldBe("/docs");
-    }
 }
 
 [Collection(nameof(SqliteApi))]
