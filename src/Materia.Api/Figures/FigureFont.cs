@@ -13,7 +13,7 @@ internal sealed class FigureFont : IFontResolver
     /// <summary>Its name.</summary>
     public const string Family = "DejaVu Sans";
 
-    private const char Box = '\u25a1';
+    private const char Box = '?';
 
     private static readonly SKTypeface Typeface = Load();
 
@@ -25,9 +25,7 @@ internal sealed class FigureFont : IFontResolver
     public static void Register() => ScottPlot.Fonts.FontResolvers.Insert(0, new FigureFont());
 
     /// <summary>The text with a box in the place of each character that the font lacks; left alone, such characters would vanish.</summary>
-    public static string Boxed(string text) => Typeface.ContainsGlyphs(text)
-        ? text
-        : string.Concat(text.EnumerateRunes().Select(r => Typeface.GetGlyph(r.Value) != 0 ? r.ToString() : Box.ToString()));
+    public static string Boxed(string text) => string.Concat(text.EnumerateRunes().Select(r => Typeface.GetGlyph(r.Value) != 0 ? r.ToString() : Box.ToString()));
 
     /// <summary>The width of a text [px].</summary>
     /// <param name="text">The text.</param>

@@ -35,6 +35,7 @@ internal static class FigureLayout
     {
         if (axis.TickGenerator is NumericManual set)
         {
+            Fill(set, axis, range);
             return set;
         }
 
@@ -47,7 +48,15 @@ internal static class FigureLayout
         }
 
         axis.TickGenerator = manual;
+        Fill(manual, axis, range);
         return manual;
+    }
+
+    // The library lists the ticks only once it has been asked for those of a range.
+    private static void Fill(NumericManual ticks, IAxis axis, CoordinateRange range)
+    {
+        using var paint = Paint.NewDisposablePaint();
+        ticks.Regenerate(range, axis.Edge, new PixelLength(0), paint, axis.TickLabelStyle);
     }
 
     /// <summary>The least of 1, 2 and 5 times a power of ten that needs no more than <see cref="MostTicks"/>.</summary>

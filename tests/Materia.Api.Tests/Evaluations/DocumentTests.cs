@@ -62,9 +62,11 @@ public sealed class DocumentTests(SqliteApi api)
     {
         var text = await TextAsync(Hostile, type == "image/svg+xml" ? "?figure=fatty-acids" : "", type);
 
-        text.ShouldNotContain("<script>");
-        text.ShouldNotContain("<img");
-        text.ShouldNotContain("<b>shea");
+        // In Markdown a backslash before it makes a character plain.
+        var markup = type == "text/markdown" ? text.Replace(@"\<", "", StringComparison.Ordinal) : text;
+        markup.ShouldNotContain("<script>");
+        markup.ShouldNotContain("<img");
+        markup.ShouldNotContain("<b>shea");
         if (type == "text/markdown")
         {
             text.ShouldContain(@"\<script\>alert(1)\</script\> \| \*mask\*");
@@ -93,14 +95,16 @@ public sealed class DocumentTests(SqliteApi api)
     [InlineData("cost")]
     public async Task Post_AcceptSvg_IsADrawingWithNameAndDescription(string figure)
     {
-        var text = await TextAsync(EvaluationExample.Formula, $"?figure={figure}", "image/svg+xml");
+        // The documented example is under no limit that has a number; a body lotion with clove oil is.
+        var formula = figure == "limits" ? """{ "use": "body-lotion", "lines": [ { "ingredient": "sunflower-oil", "balance": true }, { "ingredient": "clove-bud-oil", "percent": 0.3 } ] }""" : EvaluationExample.Formula;
+        var text = await TextAsync(formula, $"?figure={figure}", "image/svg+xml");
         var svg = XDocument.Parse(text).Root!;
 
         svg.Name.ShouldBe(SvgNamespace + "svg");
         svg.Element(SvgNamespace + "title")!.Value.ShouldNotBeNullOrWhiteSpace();
         svg.Element(SvgNamespace + "desc")!.Value.ShouldContain(figure == "flow" ? "mPa·s" : "%");
         svg.Descendants(SvgNamespace + "text").Count().ShouldBeGreaterThan(4);
-        text.ShouldBe(await TextAsync(EvaluationExample.Formula, $"?figure={figure}", "image/svg+xml"), "the same formula gives the same bytes");
+        text.ShouldBe(await TextAsync(formula, $"?figure={figure}", "image/svg+xml"), "the same formula gives the same bytes");
     }
 
     [Fact]

@@ -80,7 +80,7 @@ public sealed class FormulaFigureTests
     {
         var words = Drawn("oxidation", DrawnFormulas.Mask(own: own)).Descendants(Svg + "text").Select(t => t.Value).ToList();
 
-        words.ShouldContain(w => own.StartsWith(w.TrimEnd('…'), StringComparison.Ordinal) && w.Length > 5);
+        words.ShouldContain(w => own.StartsWith(w.TrimEnd('…'), StringComparison.Ordinal) && w.Length > 5, string.Join(" | ", words));
         words.ShouldAllBe(w => !w.Contains('\u25a1'));
     }
 
