@@ -102,13 +102,15 @@ internal static class BatchSheet
         }
     }
 
-    private static string Figures(ProcessStep step)
+    /// <summary>Temperature and time of a step, as its heading goes on with them; empty where it has neither.</summary>
+    internal static string Figures(ProcessStep step)
     {
         string[] figures = [.. new[] { step.Temperature, step.Duration }.OfType<PlanFigure>().Select(Shown.Plan)];
         return figures.Length == 0 ? "" : $": {string.Join(", ", figures)}";
     }
 
-    private static string Word(MakingStage stage)
+    /// <summary>The name of a stage.</summary>
+    internal static string Word(MakingStage stage)
     {
         var word = KebabCase<MakingStage>.Word(stage).Replace('-', ' ');
         return char.ToUpperInvariant(word[0]) + word[1..];

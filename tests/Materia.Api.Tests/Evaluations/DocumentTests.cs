@@ -174,6 +174,26 @@ public sealed class DocumentTests(SqliteApi api)
         (await answer.ShouldBeProblemAsync(HttpStatusCode.NotFound))["detail"]!.GetValue<string>().ShouldContain(words);
     }
 
+    /// <summary>docs/handout-example.md is the handout of the README's mask; MATERIA_WRITE_DOCS=1 writes it anew.</summary>
+    [Fact]
+    public async Task Handout_OfTheReadmesMask_IsTheOneShown()
+    {
+        const string Call = "'http://localhost:5000/v1/evaluations' -d '";
+        var readme = await File.ReadAllTextAsync(Repository.File("README.md"), Cancellation);
+        var start = readme.IndexOf(Call, StringComparison.Ordinal) + Call.Length;
+        var body = readme[start..readme.IndexOf("'\n```", start, StringComparison.Ordinal)];
+
+        var handout = await TextAsync(body, "?document=handout", "text/markdown");
+
+        var file = Repository.File("docs/handout-example.md");
+        if (Environment.GetEnvironmentVariable("MATERIA_WRITE_DOCS") == "1")
+        {
+            await File.WriteAllTextAsync(file, handout, Cancellation);
+        }
+
+        (await File.ReadAllTextAsync(file, Cancellation)).ShouldBe(handout);
+    }
+
     private static List<Dictionary<string, string>> Rows(string text)
     {
         using var csv = CsvReader.Create(Encoding.UTF8.GetBytes(text), new CsvReaderOptions { Separator = ',', HasHeader = false });
