@@ -1,6 +1,6 @@
 using System.Globalization;
 using Materia.Api.Evaluations;
-using Materia.Catalogue;
+using Materia.Api.Pages.Figures;
 using Materia.Chemistry;
 using Materia.Formulation.Batches;
 using Materia.Formulation.Making;
@@ -10,16 +10,6 @@ namespace Materia.Api.Documents;
 /// <summary>Figures in words for people, with the same digits as in the JSON.</summary>
 internal static class Shown
 {
-    private static readonly Dictionary<string, string> Readable = new(StringComparer.Ordinal)
-    {
-        ["Cel"] = "°C",
-        ["g/(100.g)"] = "g/100 g",
-        ["mg/g"] = "mg/g",
-        ["mPa.s"] = "mPa·s",
-        ["[oz_av]"] = "oz",
-        ["1"] = "",
-    };
-
     /// <summary>A number with four significant digits.</summary>
     public static string Number(double value) => SignificantDigits.Round(value).ToString("0.############", CultureInfo.InvariantCulture);
 
@@ -27,7 +17,7 @@ internal static class Shown
     public static string Number(decimal value) => value.ToString("0.############", CultureInfo.InvariantCulture);
 
     /// <summary>The unit as people write it.</summary>
-    public static string Unit(string ucum) => Readable.GetValueOrDefault(ucum, ucum);
+    public static string Unit(string ucum) => Written.Unit(ucum).TrimStart();
 
     /// <summary>A mass with its unit; weights keep the digits of the scale.</summary>
     public static string Mass(Mass mass) => $"{mass.Value.ToString(CultureInfo.InvariantCulture)} {Unit(mass.Unit)}";
@@ -44,15 +34,6 @@ internal static class Shown
         var (value, low, high) = (Whole(figure.Value), Whole(figure.Low), Whole(figure.High));
         return low == high ? $"{value} {unit}" : $"{value} {unit} ({low} to {high})";
     }
-
-    /// <summary>A grade in words.</summary>
-    public static string Grade(Evidence evidence) => evidence switch
-    {
-        Evidence.Published => "read in the source",
-        Evidence.Secondary => "read in a work that cites it",
-        Evidence.CommonPractice => "common practice",
-        _ => "recalled, not checked",
-    };
 
     private static string Whole(double value) => Math.Round(value).ToString("0", CultureInfo.InvariantCulture);
 }

@@ -53,5 +53,5 @@ public static class SpecificHeats
     }
 
     private static SourcedFigure Printed(string what, double value, double low, double high, string row) =>
-        new(what, value, low, high, Unit, Evidence.Secondary, "choi-okos-1986-copy", $"table of Choi and Okos, row {row}");
+        new(what, value, low, high, Unit, Evidence.Secondary, "choi-okos-1986-copy", $"table of Choi and Okos, row {row}; the range about it was recalled");
 }

@@ -10,8 +10,8 @@ public static class Surroundings
     /// <summary>Standing still in still air, in a fridge or on a bench.</summary>
     public static SourcedFigure StillAir { get; } = SourcedFigure.Recalled("heat passing to still air, unstirred", 6, 5, 7, Unit);
 
-    /// <summary>Stirred now and then in still air; within the range printed for free convection of gases.</summary>
-    public static SourcedFigure StirredInAir { get; } = new("heat passing to still air, stirred", 10, 2, 25, Unit, Evidence.Published, "cengel-convection-notes", "ranges of the coefficient, free convection of gases");
+    /// <summary>Stirred now and then in still air; lies within the 2 to 25 that the notes cengel-convection-notes print for free convection of gases.</summary>
+    public static SourcedFigure StirredInAir { get; } = SourcedFigure.Recalled("heat passing to still air, stirred", 10, 9, 11, Unit);
 
     /// <summary>Stirred in a bath of cold water; the lower half of what is printed for free convection of liquids, in series with the fat inside.</summary>
     public static SourcedFigure WaterBath { get; } = SourcedFigure.Recalled("heat passing to a cold water bath, stirred", 40, 25, 100, Unit);

@@ -1,4 +1,5 @@
 using Materia.Catalogue;
+using Materia.Catalogue.Needs;
 using Materia.Formulation;
 using Materia.Formulation.Designing;
 using Materia.Formulation.Optimising;
@@ -84,6 +85,11 @@ public class DesignFinderTests
         answer.Proposals[0].Targets[2].High.ShouldBe(10);
         answer.Proposals.ShouldAllBe(p => Share(p, "sweet-almond-oil") == 0);
     }
+
+    /// <summary>What a need aims at is found among the figures of blends by its word; a ceiling of grades is no figure of a blend.</summary>
+    [Fact]
+    public void Words_OfWhatNeedsAimAt_AreThoseOfBlends() =>
+        KebabCase<TargetProperty>.Words.Where(w => w != "comedogenic").ShouldBeSubsetOf(KebabCase<BlendProperty>.Words);
 
     [Fact]
     public void Find_NeedsThatContradict_AreDecidedByAnOwnTarget() =>
